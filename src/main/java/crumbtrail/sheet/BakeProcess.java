@@ -1,0 +1,109 @@
+package crumbtrail.sheet;
+
+import crumbtrail.quantity.Quantity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was done, from mixing to storage. Parts that the baker does not mention are empty.
+ *
+ * @param room temperature of the kitchen, degrees Celsius
+ * @param altitude height above the sea, kept in millimetres as every length is
+ * @param remarks free sentences about the bake; searched for circumstances
+ */
+public record BakeProcess(
+    Optional<Quantity> room,
+    Temperatures temperatures,
+    Mixing mixing,
+    List<Stage> bulk,
+    Shaping shaping,
+    Vessel vessel,
+    List<Stage> proof,
+    Baking baking,
+    Cooling cooling,
+    Storage storage,
+    Optional<Quantity> altitude,
+    List<String> remarks) {
+
+  public BakeProcess {
+    bulk = List.copyOf(bulk);
+    proof = List.copyOf(proof);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** Temperatures of what goes into the bowl, degrees Celsius. */
+  public record Temperatures(
+      Optional<Quantity> flour, Optional<Quantity> liquid, Optional<Quantity> preferment) {}
+
+  /**
+   * @param method "hand", "stand mixer", "bread machine", "no-knead" … in the baker's words
+   * @param speed "low", "medium", "high" … in the baker's words
+   * @param rest autolyse or rest before kneading, minutes
+   * @param fat when the fat went in: "at the start", "after kneading" …
+   * @param doughTemperature measured after mixing, degrees Celsius
+   */
+  public record Mixing(
+      Optional<String> method,
+      Optional<Quantity> time,
+      Optional<String> speed,
+      Optional<Quantity> rest,
+      Optional<String> fat,
+      Optional<Quantity> doughTemperature) {}
+
+  /**
+   * @param pieces how many pieces the dough was divided into
+   * @param tension "loose", "good", "tight" … in the baker's words
+   * @param dustingFlour "none", "light", "heavy" … in the baker's words
+   */
+  public record Shaping(
+      Optional<Integer> pieces,
+      Optional<Quantity> pieceWeight,
+      Optional<Quantity> benchRest,
+      Optional<String> tension,
+      Optional<String> dustingFlour) {}
+
+  /**
+   * @param kind "tin", "stone", "pot", "sheet", "basket" … in the baker's words
+   * @param lid whether a lid was on during the bake
+   */
+  public record Vessel(Optional<String> kind, Optional<VesselSize> size, Optional<Boolean> lid) {}
+
+  /**
+   * The size of a tin or pot as written, either as one to three lengths in millimetres or as a
+   * volume.
+   *
+   * @param written the words of the sheet
+   * @param lengths in millimetres, longest first as written; empty when a volume was given
+   * @param millilitres empty when lengths were given
+   */
+  public record VesselSize(String written, List<Double> lengths, Optional<Double> millilitres) {
+    public VesselSize {
+      lengths = List.copyOf(lengths);
+    }
+  }
+
+  /**
+   * @param steam "none", "some", "plenty" … in the baker's words
+   * @param coreTemperature measured in the middle at the end of the bake, degrees Celsius
+   */
+  public record Baking(
+      List<OvenStage> stages,
+      Optional<Boolean> preheated,
+      Optional<String> steam,
+      Optional<Boolean> fan,
+      Optional<Boolean> scored,
+      Optional<Quantity> coreTemperature) {
+    public Baking {
+      stages = List.copyOf(stages);
+    }
+  }
+
+  /** One stretch of the bake at one oven setting. */
+  public record OvenStage(Optional<Quantity> time, Optional<Quantity> oven) {}
+
+  /** How long the loaf cooled before it was cut, and whether it was wrapped before it was cold. */
+  public record Cooling(Optional<Quantity> time, Optional<Boolean> wrapped) {}
+
+  /** Where the bread was kept, in the baker's words, and for how long. */
+  public record Storage(Optional<String> place, Optional<Quantity> time) {}
+}
