@@ -1,0 +1,16 @@
+package crumbtrail.knowledge;
+
+import java.util.List;
+
+/**
+ * A fact about a bake that is no number: the yeast was old, the loaf was cut while warm.
+ *
+ * @param key stable name, words joined by hyphens
+ * @param name plain words, as part of a sentence
+ * @param phrases how people say it, in the phrase language of the words package
+ */
+public record CircumstanceKind(String key, String name, List<String> phrases) {
+  public CircumstanceKind {
+    phrases = phrases == null ? List.of() : List.copyOf(phrases);
+  }
+}

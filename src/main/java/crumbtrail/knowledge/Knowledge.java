@@ -1,0 +1,28 @@
+package crumbtrail.knowledge;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography
+ * and the word classes that their phrases use. Plain data; {@link Catalogue} finds things in it.
+ */
+public record Knowledge(
+    List<Cause> causes,
+    List<SignKind> signs,
+    List<CircumstanceKind> circumstances,
+    List<Style> styles,
+    List<ReadingKind> readings,
+    List<Source> sources,
+    Map<String, List<String>> words) {
+
+  public Knowledge {
+    causes = List.copyOf(causes);
+    signs = List.copyOf(signs);
+    circumstances = List.copyOf(circumstances);
+    styles = List.copyOf(styles);
+    readings = List.copyOf(readings);
+    sources = List.copyOf(sources);
+    words = Map.copyOf(words);
+  }
+}

@@ -1,0 +1,107 @@
+package crumbtrail.knowledge;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Looks whether the catalogues hold together: unique keys, known references, complete entries. */
+final class KnowledgeCheck {
+  private final Knowledge knowledge;
+  private final List<Fault> faults = new ArrayList<>();
+  private final Set<String> sources;
+
+  private KnowledgeCheck(Knowledge knowledge) {
+    this.knowledge = knowledge;
+    this.sources = knowledge.sources().stream().map(Source::id).collect(Collectors.toSet());
+  }
+
+  static List<Fault> faults(Knowledge knowledge) {
+    KnowledgeCheck check = new KnowledgeCheck(knowledge);
+    check.unique("causes", knowledge.causes().stream().map(Cause::key).toList());
+    check.unique("signs", knowledge.signs().stream().map(SignKind::key).toList());
+    check.unique(
+        "circumstances", knowledge.circumstances().stream().map(CircumstanceKind::key).toList());
+    check.unique("styles", knowledge.styles().stream().map(Style::key).toList());
+    check.unique("readings.yaml", knowledge.readings().stream().map(ReadingKind::name).toList());
+    check.unique("sources", knowledge.sources().stream().map(Source::id).toList());
+    check.causes();
+    check.styles();
+    return check.faults;
+  }
+
+  private void unique(String catalogue, List<String> keys) {
+    Set<String> met = new HashSet<>();
+    for (String key : keys) {
+      if (key == null || key.isBlank()) {
+        fault(catalogue, "an entry has no key", "Give every entry a key of its own");
+      } else if (!met.add(key)) {
+        fault(catalogue, "\"" + key + "\" stands twice", "Keep one of the two");
+      }
+    }
+  }
+
+  private void causes() {
+    Set<String> keys = knowledge.causes().stream().map(Cause::key).collect(Collectors.toSet());
+    for (Cause cause : knowledge.causes()) {
+      if (cause.name() == null || cause.prior() == null || cause.change() == null) {
+        fault(
+            "causes", "\"" + cause.key() + "\" is incomplete", "Give it a name, a prior, a change");
+      }
+      if (cause.refines() != null && !keys.contains(cause.refines())) {
+        fault(
+            "causes",
+            "\"" + cause.key() + "\" refines \"" + cause.refines() + "\", which is no cause",
+            "Name an existing cause or leave the line out");
+      }
+      cause.sources().forEach(source -> cited("causes", cause.key(), source));
+    }
+  }
+
+  private void styles() {
+    Set<String> readings =
+        knowledge.readings().stream().map(ReadingKind::name).collect(Collectors.toSet());
+    for (Style style : knowledge.styles()) {
+      style
+          .ranges()
+          .forEach(
+              (reading, range) -> {
+                if (!readings.contains(reading)) {
+                  fault(
+                      "styles",
+                      "\"" + style.key() + "\" has a range for \"" + reading + "\"",
+                      "Use a name from readings.yaml");
+                }
+                if (range.low() > range.high()) {
+                  fault(
+                      "styles",
+                      "\"" + style.key() + "\": " + reading + " runs from high to low",
+                      "Put the smaller number under low");
+                }
+                cited("styles", style.key() + ", " + reading, range.source());
+              });
+    }
+  }
+
+  private void cited(String catalogue, String entry, String citation) {
+    if (citation == null || citation.isBlank()) {
+      fault(catalogue, "\"" + entry + "\" has no source", "Cite one or write common practice");
+      return;
+    }
+    for (String id : citation.split(";")) {
+      if (!id.isBlank()
+          && !id.trim().equals(Source.COMMON_PRACTICE)
+          && !sources.contains(id.trim())) {
+        fault(
+            catalogue,
+            "\"" + entry + "\" cites \"" + id.trim() + "\", which is not in the bibliography",
+            "Add it to rules/sources or write common practice");
+      }
+    }
+  }
+
+  private void fault(String catalogue, String what, String remedy) {
+    faults.add(new Fault(catalogue, 0, what, remedy));
+  }
+}

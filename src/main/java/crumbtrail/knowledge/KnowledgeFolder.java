@@ -1,0 +1,120 @@
+package crumbtrail.knowledge;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Reads the YAML catalogues of a rules folder. Every fault of every file is collected, so that a
+ * rule writer sees all of them at once.
+ */
+public final class KnowledgeFolder {
+  private static final ObjectMapper YAML =
+      new ObjectMapper(new YAMLFactory())
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+
+  private final Path folder;
+  private final List<Fault> faults = new ArrayList<>();
+
+  private KnowledgeFolder(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Reads all catalogues below a folder.
+   *
+   * @param folder the rules folder
+   * @throws FaultyKnowledge with every fault found, if a file cannot be read or does not hold
+   *     together
+   */
+  public static Knowledge read(Path folder) throws FaultyKnowledge {
+    KnowledgeFolder reader = new KnowledgeFolder(folder);
+    Knowledge knowledge =
+        new Knowledge(
+            reader.lists("causes", Cause.class),
+            reader.lists("signs", SignKind.class),
+            reader.lists("circumstances", CircumstanceKind.class),
+            reader.lists("styles", Style.class),
+            reader.list(folder.resolve("readings.yaml"), ReadingKind.class),
+            reader.lists("sources", Source.class),
+            reader.words());
+    if (reader.faults.isEmpty()) {
+      reader.faults.addAll(KnowledgeCheck.faults(knowledge));
+    }
+    if (!reader.faults.isEmpty()) {
+      throw new FaultyKnowledge(reader.faults);
+    }
+    return knowledge;
+  }
+
+  private <T> List<T> lists(String catalogue, Class<T> entry) {
+    List<T> all = new ArrayList<>();
+    for (Path file : files(catalogue)) {
+      all.addAll(list(file, entry));
+    }
+    return all;
+  }
+
+  private <T> List<T> list(Path file, Class<T> entry) {
+    JavaType type = YAML.getTypeFactory().constructCollectionType(List.class, entry);
+    List<T> entries = read(file, type);
+    return entries == null ? List.of() : entries;
+  }
+
+  private Map<String, List<String>> words() {
+    JavaType words =
+        YAML.getTypeFactory()
+            .constructMapType(
+                TreeMap.class,
+                YAML.constructType(String.class),
+                YAML.getTypeFactory().constructCollectionType(List.class, String.class));
+    Map<String, List<String>> all = new TreeMap<>();
+    for (Path file : files("words")) {
+      Map<String, List<String>> classes = read(file, words);
+      if (classes != null) {
+        all.putAll(classes);
+      }
+    }
+    return all;
+  }
+
+  private <T> T read(Path file, JavaType type) {
+    try {
+      return YAML.readValue(Files.readString(file), type);
+    } catch (JsonProcessingException fault) {
+      int line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
+      fault(file, line, fault.getOriginalMessage(), "The keys of each entry are listed in docs");
+    } catch (IOException fault) {
+      fault(file, 0, "cannot be read: " + fault.getMessage(), "Put the file there, in UTF-8");
+    }
+    return null;
+  }
+
+  private List<Path> files(String catalogue) {
+    try (Stream<Path> files = Files.list(folder.resolve(catalogue))) {
+      return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
+    } catch (IOException fault) {
+      fault(
+          folder.resolve(catalogue),
+          0,
+          "no such folder",
+          "A rules folder holds causes, signs, circumstances, styles, sources and words");
+      return List.of();
+    }
+  }
+
+  private void fault(Path file, int line, String what, String remedy) {
+    faults.add(new Fault(folder.relativize(file).toString(), line, what, remedy));
+  }
+}

@@ -1,0 +1,126 @@
+package crumbtrail.workup;
+
+import crumbtrail.knowledge.Style;
+import java.util.Optional;
+
+/**
+ * A number about a bake, and what is usual for the bread.
+ *
+ * @param name the name that rule sentences use
+ * @param value in the unit of its kind
+ * @param low smallest plausible value
+ * @param high largest plausible value
+ * @param known how it is known
+ * @param usual the usual range for this style, if the style has one
+ * @param trust from 0 to 1, how far evidence from this reading can be trusted
+ */
+public record Reading(
+    String name,
+    double value,
+    double low,
+    double high,
+    Known known,
+    Optional<Style.Range> usual,
+    double trust) {
+
+  /**
+   * Differences near zero have no size of their own; their spread is held against this many units.
+   */
+  private static final double DIFFERENCE_SCALE = 10;
+
+  /**
+   * A reading whose trust follows from its spread: a wide spread or an assumed value is a poor
+   * witness. The slope is our choice: a spread of a third of the value halves the weight.
+   *
+   * @param difference whether the reading is a difference, whose natural zero makes a relative
+   *     spread meaningless
+   */
+  public static Reading of(
+      String name,
+      double value,
+      double low,
+      double high,
+      Known known,
+      Optional<Style.Range> usual,
+      boolean difference) {
+    double scale = difference ? DIFFERENCE_SCALE : Math.max(Math.abs(value), 1e-9);
+    double spread = Math.min(1, (high - low) / 2 / scale);
+    double sure = known == Known.ASSUMED ? 0.5 : 1;
+    double trust = sure * Math.max(0.25, 1 - 1.5 * spread);
+    return new Reading(name, value, low, high, known, usual, trust);
+  }
+
+  /** How a reading is known. */
+  public enum Known {
+    MEASURED("measured"),
+    WORKED_OUT("worked out"),
+    ASSUMED("assumed");
+
+    private final String words;
+
+    Known(String words) {
+      this.words = words;
+    }
+
+    /** In plain words. */
+    public String words() {
+      return words;
+    }
+  }
+
+  /** Where a reading lies against the usual range. */
+  public enum Place {
+    FAR_TOO_LOW,
+    LOW,
+    USUAL,
+    HIGH,
+    FAR_TOO_HIGH,
+    UNKNOWN
+  }
+
+  /**
+   * Where the value lies against the usual range: outside it by more than the half width of the
+   * range, or by more than a quarter of its nearer edge, is far.
+   */
+  public Place place() {
+    if (usual.isEmpty()) {
+      return Place.UNKNOWN;
+    }
+    Style.Range range = usual.get();
+    double far = Math.max((range.high() - range.low()) / 2, 0.25 * Math.abs(range.low()));
+    double tie = 1e-9 * Math.max(1, Math.abs(range.high()));
+    if (value < range.low() - tie) {
+      return value < range.low() - far ? Place.FAR_TOO_LOW : Place.LOW;
+    }
+    if (value > range.high() + tie) {
+      far = Math.max((range.high() - range.low()) / 2, 0.25 * Math.abs(range.high()));
+      return value > range.high() + far ? Place.FAR_TOO_HIGH : Place.HIGH;
+    }
+    return Place.USUAL;
+  }
+
+  /** Whether the value is below the usual range of the style. */
+  public boolean belowUsual() {
+    return place() == Place.LOW || place() == Place.FAR_TOO_LOW;
+  }
+
+  /** Whether the value is above the usual range of the style. */
+  public boolean aboveUsual() {
+    return place() == Place.HIGH || place() == Place.FAR_TOO_HIGH;
+  }
+
+  /** Whether the value is far below the usual range of the style. */
+  public boolean farBelowUsual() {
+    return place() == Place.FAR_TOO_LOW;
+  }
+
+  /** Whether the value is far above the usual range of the style. */
+  public boolean farAboveUsual() {
+    return place() == Place.FAR_TOO_HIGH;
+  }
+
+  /** Whether the value lies in the usual range of the style. */
+  public boolean withinUsual() {
+    return place() == Place.USUAL;
+  }
+}
