@@ -1,8 +1,8 @@
 package crumbtrail.knowledge;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
@@ -67,21 +67,17 @@ public final class KnowledgeFolder {
   }
 
   private <T> List<T> list(Path file, Class<T> entry) {
-    JavaType type = YAML.getTypeFactory().constructCollectionType(List.class, entry);
-    List<T> entries = read(file, type);
+    List<T> entries = read(file, text -> YAML.readerForListOf(entry).readValue(text));
     return entries == null ? List.of() : entries;
   }
 
   private Map<String, List<String>> words() {
-    JavaType words =
-        YAML.getTypeFactory()
-            .constructMapType(
-                TreeMap.class,
-                YAML.constructType(String.class),
-                YAML.getTypeFactory().constructCollectionType(List.class, String.class));
     Map<String, List<String>> all = new TreeMap<>();
     for (Path file : files("words")) {
-      Map<String, List<String>> classes = read(file, words);
+      Map<String, List<String>> classes =
+          read(
+              file,
+              text -> YAML.readValue(text, new TypeReference<Map<String, List<String>>>() {}));
       if (classes != null) {
         all.putAll(classes);
       }
@@ -89,16 +85,21 @@ public final class KnowledgeFolder {
     return all;
   }
 
-  private <T> T read(Path file, JavaType type) {
+  private <T> T read(Path file, Parse<T> parse) {
     try {
-      return YAML.readValue(Files.readString(file), type);
+      return parse.of(Files.readString(file));
     } catch (JsonProcessingException fault) {
       int line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
-      fault(file, line, fault.getOriginalMessage(), "The keys of each entry are listed in docs");
+      fault(file, line, fault.getOriginalMessage(), "Compare with the entries above it");
     } catch (IOException fault) {
       fault(file, 0, "cannot be read: " + fault.getMessage(), "Put the file there, in UTF-8");
     }
     return null;
+  }
+
+  @FunctionalInterface
+  private interface Parse<T> {
+    T of(String text) throws IOException;
   }
 
   private List<Path> files(String catalogue) {
