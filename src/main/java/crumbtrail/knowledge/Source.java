@@ -12,6 +12,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
  * @param grade A paper, agency or standard; B textbook, encyclopaedia or association; C web page
  * @param address where it can be read, null if only in print
  * @param lineage sources that share a table share this name and count once, null if alone
+ * @param language code of the language it is written in, null for English
  * @param note what to know about it, null if nothing
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -23,6 +24,7 @@ public record Source(
     String grade,
     String address,
     String lineage,
+    String language,
     String note) {
 
   /** The word that stands for a fact of the trade for which no publication is cited. */

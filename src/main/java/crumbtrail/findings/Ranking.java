@@ -1,0 +1,81 @@
+package crumbtrail.findings;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Cause;
+import crumbtrail.rules.Evidence;
+import crumbtrail.rules.SignFact;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * Ranks causes by weight of evidence (I. J. Good): prior log-odds plus the decibans of each
+ * independent observation.
+ */
+public final class Ranking {
+  private Ranking() {}
+
+  /**
+   * Ranks every cause of the catalogue.
+   *
+   * @param evidence what the rules said
+   * @param seen keys of the signs that the baker saw
+   */
+  public static Findings of(Catalogue catalogue, List<Evidence> evidence, Set<String> seen) {
+    Map<String, List<Evidence>> byCause =
+        evidence.stream().collect(Collectors.groupingBy(Evidence::cause));
+    List<Finding> ranked = new ArrayList<>();
+    for (Cause cause : catalogue.knowledge().causes()) {
+      Finding finding = finding(cause, byCause.getOrDefault(cause.key(), List.of()));
+      if (finding.supported()) {
+        ranked.add(finding);
+      }
+    }
+    ranked.sort(
+        Comparator.comparingDouble(Finding::decibans)
+            .reversed()
+            .thenComparing(finding -> finding.cause().key()));
+    Set<String> explained =
+        ranked.stream().flatMap(finding -> finding.explains().stream()).collect(Collectors.toSet());
+    List<String> unexplained =
+        seen.stream().filter(sign -> !explained.contains(sign)).sorted().toList();
+    return new Findings(ranked, Cover.of(ranked, explained), unexplained);
+  }
+
+  private static Finding finding(Cause cause, List<Evidence> evidence) {
+    List<Evidence> counted = counted(evidence);
+    double sum = cause.prior().decibans() + counted.stream().mapToDouble(Evidence::decibans).sum();
+    Set<String> explains = new TreeSet<>();
+    for (Evidence one : evidence) {
+      if (one.decibans() > 0) {
+        for (Object fact : one.facts()) {
+          if (fact instanceof SignFact sign && sign.seen()) {
+            explains.add(Catalogue.keyOf(sign.name()));
+          }
+        }
+      }
+    }
+    return new Finding(cause, sum, counted, List.copyOf(explains));
+  }
+
+  // Rules on the same observation are one witness: its strongest word for and its strongest word
+  // against are heard.
+  private static List<Evidence> counted(List<Evidence> evidence) {
+    Map<String, Evidence> strongest = new LinkedHashMap<>();
+    for (Evidence one : evidence) {
+      String side = (one.decibans() > 0 ? "for " : "against ") + one.strand();
+      strongest.merge(
+          side,
+          one,
+          (old, other) -> Math.abs(other.decibans()) > Math.abs(old.decibans()) ? other : old);
+    }
+    return strongest.values().stream()
+        .sorted(Comparator.comparingDouble(Evidence::decibans).reversed())
+        .toList();
+  }
+}

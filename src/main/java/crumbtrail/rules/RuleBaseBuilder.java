@@ -1,0 +1,60 @@
+package crumbtrail.rules;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.knowledge.FaultyKnowledge;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/**
+ * Build step: checks and compiles the rules folder and writes the result where the jar is packed
+ * from.
+ *
+ * <p>Arguments: the rules folder, the folder to write to.
+ */
+public final class RuleBaseBuilder {
+  static final String MODULE = "rulebase.bin";
+  static final String KNOWLEDGE = "knowledge.json";
+  static final String PANTRY = "pantry.json";
+  static final String VERSION = "version.txt";
+
+  private RuleBaseBuilder() {}
+
+  /** Runs the build step; the exit status is 1 if the rules cannot be used. */
+  @SuppressWarnings("SystemOut") // a build step speaks to the build's log
+  public static void main(String[] arguments) throws IOException {
+    try {
+      int rules = build(Path.of(arguments[0]), Path.of(arguments[1]));
+      System.out.println("Rule base: " + rules + " rules checked and compiled");
+    } catch (FaultyKnowledge fault) {
+      System.err.println("The rules folder has " + fault.faults().size() + " fault(s):");
+      fault.faults().forEach(System.err::println);
+      System.exit(1);
+    }
+  }
+
+  private static int build(Path rules, Path target) throws FaultyKnowledge, IOException {
+    String version = FolderHash.of(rules);
+    Path stamp = target.resolve(VERSION);
+    RuleFolder folder = RuleFolder.read(rules);
+    if (Files.exists(stamp) && Files.readString(stamp).equals(version)) {
+      return folder.rules().size();
+    }
+    Files.createDirectories(target);
+    write(folder, version, target);
+    return folder.rules().size();
+  }
+
+  /**
+   * Writes a checked folder's compiled form. The version is written last, so that it vouches for
+   * the rest.
+   */
+  static void write(RuleFolder folder, String version, Path target)
+      throws FaultyKnowledge, IOException {
+    ObjectMapper json = new ObjectMapper();
+    Files.write(target.resolve(MODULE), RuleCompiler.compile(folder, version));
+    json.writeValue(target.resolve(KNOWLEDGE).toFile(), folder.catalogue().knowledge());
+    json.writeValue(target.resolve(PANTRY).toFile(), folder.pantry().all());
+    Files.writeString(target.resolve(VERSION), version);
+  }
+}

@@ -1,0 +1,90 @@
+package crumbtrail.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.text.similarity.JaroWinklerSimilarity;
+
+/**
+ * The sentences that rules may use, read from the sentence file. The engine expands them itself;
+ * this reading of the same file serves to check rules and to say what a mistaken sentence should
+ * have been.
+ */
+final class Sentences {
+  private static final Pattern MAPPING = Pattern.compile("\\[(when|then)](.+?)=(.+)");
+  private static final Pattern SLOT = Pattern.compile("\\{(\\w+)(?::([^}]+))?}");
+
+  private final List<Form> conditions = new ArrayList<>();
+  private final List<Form> consequences = new ArrayList<>();
+
+  /**
+   * @param text the sentence file
+   */
+  Sentences(String text) {
+    for (String line : text.split("\n")) {
+      Matcher mapping = MAPPING.matcher(line.strip());
+      if (mapping.matches()) {
+        Form form = Form.of(mapping.group(2));
+        (mapping.group(1).equals("when") ? conditions : consequences).add(form);
+      }
+    }
+  }
+
+  /** What a condition says in its slots, by slot name; empty if it is no known sentence. */
+  Optional<Map<String, String>> condition(String sentence) {
+    return read(conditions, sentence);
+  }
+
+  /** What a consequence says in its slots, by slot name; empty if it is no known sentence. */
+  Optional<Map<String, String>> consequence(String sentence) {
+    return read(consequences, sentence);
+  }
+
+  /** The known sentence that looks most like this one. */
+  String nearest(String sentence, boolean condition) {
+    JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
+    return (condition ? conditions : consequences)
+        .stream()
+            .map(Form::shown)
+            .max(
+                java.util.Comparator.comparingDouble(
+                    (String shown) -> likeness.apply(sentence, shown)))
+            .orElse("");
+  }
+
+  private static Optional<Map<String, String>> read(List<Form> forms, String sentence) {
+    for (Form form : forms) {
+      Matcher matcher = form.pattern().matcher(sentence);
+      if (matcher.matches()) {
+        Map<String, String> slots = new LinkedHashMap<>();
+        for (int slot = 0; slot < form.slots().size(); slot++) {
+          slots.put(form.slots().get(slot), matcher.group(slot + 1));
+        }
+        return Optional.of(slots);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private record Form(String shown, Pattern pattern, List<String> slots) {
+    static Form of(String sentence) {
+      StringBuilder pattern = new StringBuilder();
+      List<String> slots = new ArrayList<>();
+      Matcher slot = SLOT.matcher(sentence);
+      int from = 0;
+      while (slot.find()) {
+        pattern.append(Pattern.quote(sentence.substring(from, slot.start())));
+        pattern.append('(').append(slot.group(2) == null ? "[^\"]+?" : slot.group(2)).append(')');
+        slots.add(slot.group(1));
+        from = slot.end();
+      }
+      pattern.append(Pattern.quote(sentence.substring(from)));
+      return new Form(
+          slot.replaceAll("…"), Pattern.compile(pattern.toString()), List.copyOf(slots));
+    }
+  }
+}

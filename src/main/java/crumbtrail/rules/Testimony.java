@@ -1,0 +1,59 @@
+package crumbtrail.rules;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.workup.Reading;
+import java.util.ArrayList;
+import java.util.List;
+import org.kie.api.definition.rule.Rule;
+import org.kie.api.runtime.rule.Match;
+
+/** Collects what the rules say during one run. Used by one thread. */
+public final class Testimony {
+  private final List<Evidence> heard = new ArrayList<>();
+
+  /**
+   * Takes down what a rule says; called from the rules.
+   *
+   * @param match the firing rule and the facts that it matched
+   * @param cause the cause as the rule writes it
+   * @param decibans the weight that the sentence stands for
+   */
+  public void hear(Match match, String cause, double decibans) {
+    Rule rule = match.getRule();
+    List<Object> facts =
+        match.getObjects().stream().filter(fact -> !(fact instanceof Bread)).toList();
+    heard.add(
+        new Evidence(
+            Catalogue.keyOf(cause),
+            rule.getName(),
+            text(rule, "strand"),
+            decibans * trust(facts),
+            text(rule, "lesson"),
+            text(rule, "source"),
+            facts));
+  }
+
+  /** What was heard, sorted so that the order of firing does not show. */
+  List<Evidence> heard() {
+    return heard.stream()
+        .sorted(
+            java.util.Comparator.comparing(Evidence::cause)
+                .thenComparing(Evidence::rule)
+                .thenComparing(evidence -> evidence.facts().toString()))
+        .toList();
+  }
+
+  // A chain is as strong as its weakest link: the least trusted reading sets the weight.
+  private static double trust(List<Object> facts) {
+    return facts.stream()
+        .filter(Reading.class::isInstance)
+        .mapToDouble(fact -> ((Reading) fact).trust())
+        .min()
+        .orElse(1);
+  }
+
+  private static String text(Rule rule, String key) {
+    Object value = rule.getMetaData().get(key);
+    return value == null ? "" : value.toString();
+  }
+}
