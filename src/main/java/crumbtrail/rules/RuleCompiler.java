@@ -18,7 +18,7 @@ final class RuleCompiler {
 
   // One line, so that line numbers in messages differ by exactly one from the file's.
   private static final String HEADER =
-      "package crumbtrail.rules.base; expander bread.dsl; import crumbtrail.rules.*;"
+      "package crumbtrail.rules.base; import crumbtrail.rules.*;"
           + " import crumbtrail.workup.Reading; global crumbtrail.rules.Testimony testimony;\n";
 
   private RuleCompiler() {}
