@@ -1,0 +1,82 @@
+package crumbtrail.web;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Map;
+import java.util.UUID;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Turns whatever ends a request badly into problem details, or into a page where a person asked for
+ * one. Neither ever shows an exception: the log has it, under the number that the answer gives.
+ */
+final class Errors {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Errors.class);
+
+  private Errors() {}
+
+  static void register(JavalinConfig config) {
+    config.routes.exception(
+        Refusal.class,
+        (e, ctx) -> answer(ctx, ProblemDetails.of(e.status(), e.getMessage(), e.problems())));
+    config.routes.exception(HttpResponseException.class, Errors::refused);
+    config.routes.exception(Exception.class, (e, ctx) -> answer(ctx, logged(e)));
+    config.router.javaLangErrorHandler(
+        (res, error) -> {
+          // No context here: an overflowing stack or heap left none that could be trusted.
+          res.setStatus(500);
+          res.setContentType(ProblemDetails.TYPE);
+          byte[] body = logged(error).json().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+          try {
+            res.getOutputStream().write(body);
+          } catch (java.io.IOException e) {
+            LOG.debug("The answer could not be sent", e);
+          }
+        });
+  }
+
+  private static void refused(HttpResponseException e, Context ctx) {
+    int status = e.getStatus();
+    if (status == 405) {
+      ctx.header("Allow", allowed(ctx));
+    }
+    String detail =
+        switch (status) {
+          case 404 -> "There is nothing at this address.";
+          case 405 -> "This address does not take that method.";
+          case 413 -> "The body is longer than " + WebFace.BODY_LIMIT + " bytes.";
+          default -> "The request cannot be answered.";
+        };
+    answer(ctx, ProblemDetails.of(status, detail));
+  }
+
+  private static String allowed(Context ctx) {
+    return Routes.METHODS.getOrDefault(ctx.path(), "GET, HEAD");
+  }
+
+  /**
+   * Logs a fault of the program and returns its problem details with the number of the incident.
+   */
+  static ProblemDetails logged(Throwable fault) {
+    String incident = UUID.randomUUID().toString().substring(0, 8);
+    LOG.error("Incident {}", incident, fault);
+    return ProblemDetails.fault(incident);
+  }
+
+  private static void answer(Context ctx, ProblemDetails problem) {
+    ctx.status(problem.status());
+    if (wantsPage(ctx)) {
+      ctx.render("error.jte", Map.of("problem", problem));
+    } else {
+      ctx.contentType(ProblemDetails.TYPE).result(problem.json());
+    }
+  }
+
+  private static boolean wantsPage(Context ctx) {
+    String accept = ctx.header("Accept");
+    return !ctx.path().startsWith("/api/") && accept != null && accept.contains("text/html");
+  }
+}

@@ -1,0 +1,94 @@
+package crumbtrail.web;
+
+import java.util.List;
+
+/**
+ * A report laid out for the page: every number is already a text with its unit, every list is in
+ * the order in which it is read. Nothing here is escaped; the templates do that.
+ *
+ * @param title the baker's name for the bake, or empty
+ * @param style the style that the bread was taken for, or empty
+ * @param together names of the fewest causes that account for everything seen
+ * @param unexplained names of what was seen and no cause accounts for
+ * @param notUnderstood the baker's words that were not understood, as typed
+ * @param understood how the other words were read
+ * @param formula the ingredients, line by line
+ * @param groups the percentages by group of ingredients
+ * @param formulaNotes what else there is to say about the formula, in sentences
+ */
+public record ReportView(
+    String title,
+    String style,
+    List<Cause> causes,
+    List<String> together,
+    List<String> unexplained,
+    List<String> notUnderstood,
+    List<Pair> understood,
+    List<String> assumptions,
+    List<Line> formula,
+    List<Pair> groups,
+    List<String> formulaNotes,
+    List<Reading> readings,
+    List<String> cautions) {
+
+  /**
+   * One suspected cause.
+   *
+   * @param stage where in the bake it arises, or empty
+   * @param likelihood the probability in words: "very likely"
+   * @param percent the probability with its sign: "83 %"
+   * @param bar the probability as a whole number from 0 to 100, for drawing
+   * @param what what went wrong, one sentence
+   * @param tell how to tell it from its neighbours
+   * @param change what to do next time
+   * @param explains plain names of the signs it accounts for
+   * @param speaksFor what points to it, weightiest first
+   * @param speaksAgainst what points away from it, weightiest first
+   */
+  public record Cause(
+      String name,
+      String stage,
+      String likelihood,
+      String percent,
+      int bar,
+      String what,
+      String tell,
+      String change,
+      List<String> explains,
+      List<Evidence> speaksFor,
+      List<Evidence> speaksAgainst) {}
+
+  /**
+   * One piece of evidence.
+   *
+   * @param because the reason in a sentence
+   * @param weight how much it counts, in words: "firm"
+   * @param readings what on this sheet matched, each as a short text
+   * @param source where the knowledge is from
+   */
+  public record Evidence(String because, String weight, List<String> readings, String source) {}
+
+  /** Two texts that belong together: a name and what it stands for. */
+  public record Pair(String name, String value) {}
+
+  /**
+   * One ingredient.
+   *
+   * @param part the preferment it belongs to, empty for the final dough
+   * @param written the baker's words
+   * @param takenFor what it was read as, empty if that adds nothing to the words
+   */
+  public record Line(String part, String written, String takenFor, String percent, String grams) {}
+
+  /**
+   * One worked-out reading.
+   *
+   * @param value with unit and spread: "1.2 % (1.1–1.3)"
+   * @param known how it is known: "measured", "worked out", "assumed"
+   * @param usual the usual range for the style, or empty
+   * @param lies where the value lies against that range: "below", "within", "above" or empty
+   * @param source source of the range, or empty
+   */
+  public record Reading(
+      String name, String value, String known, String usual, String lies, String source) {}
+}

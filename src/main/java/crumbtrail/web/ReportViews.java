@@ -1,0 +1,178 @@
+package crumbtrail.web;
+
+import crumbtrail.report.Report;
+import crumbtrail.report.Report.EvidenceLine;
+import crumbtrail.report.Report.FormulaTable;
+import crumbtrail.report.Report.RankedCause;
+import crumbtrail.report.Report.WorkedReading;
+import crumbtrail.web.ReportView.Evidence;
+import crumbtrail.web.ReportView.Line;
+import crumbtrail.web.ReportView.Pair;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Lays a report out for the page. */
+final class ReportViews {
+
+  private ReportViews() {}
+
+  static ReportView of(Report report) {
+    Map<String, String> names = new HashMap<>();
+    report.understood().forEach(u -> names.put(u.key(), u.name()));
+    report.causes().forEach(c -> names.put(c.key(), c.name()));
+    FormulaTable formula = report.formula();
+    return new ReportView(
+        orEmpty(report.title()),
+        orEmpty(report.style()),
+        report.causes().stream().map(c -> cause(c, names)).toList(),
+        named(report.together(), names),
+        named(report.unexplained(), names),
+        report.notUnderstood(),
+        report.understood().stream().map(u -> new Pair(u.said(), reading(u))).toList(),
+        report.assumptions(),
+        formula == null ? List.of() : lines(formula),
+        formula == null ? List.of() : groups(formula),
+        formula == null ? List.of() : notes(formula),
+        report.workup().entrySet().stream().map(e -> reading(e.getKey(), e.getValue())).toList(),
+        report.cautions());
+  }
+
+  private static ReportView.Cause cause(RankedCause cause, Map<String, String> names) {
+    List<Evidence> speaksFor = new ArrayList<>();
+    List<Evidence> speaksAgainst = new ArrayList<>();
+    for (EvidenceLine line : cause.evidence()) {
+      Evidence evidence =
+          new Evidence(
+              line.because(),
+              ReportWords.weight(line.decibans()),
+              line.readings(),
+              orEmpty(line.source()));
+      if (line.decibans() < 0) {
+        // The report puts the strongest against last; the page reads it first.
+        speaksAgainst.add(0, evidence);
+      } else {
+        speaksFor.add(evidence);
+      }
+    }
+    return new ReportView.Cause(
+        cause.name(),
+        orEmpty(cause.stage()),
+        ReportWords.likelihood(cause.probability()),
+        ReportWords.percent(cause.probability()),
+        (int) Math.round(100 * Math.max(0, Math.min(1, cause.probability()))),
+        orEmpty(cause.what()),
+        orEmpty(cause.tell()),
+        orEmpty(cause.change()),
+        named(cause.explains(), names),
+        speaksFor,
+        speaksAgainst);
+  }
+
+  private static String reading(Report.Understood understood) {
+    return understood.name() + " (" + understood.kind() + ")";
+  }
+
+  private static List<Line> lines(FormulaTable formula) {
+    return formula.lines().stream()
+        .map(
+            row ->
+                new Line(
+                    orEmpty(row.part()),
+                    row.written(),
+                    takenFor(row.written(), orEmpty(row.ingredient())),
+                    row.percent() == null ? "" : ReportWords.number(row.percent()) + " %",
+                    row.grams() == null ? "" : ReportWords.number(row.grams()) + " g"))
+        .toList();
+  }
+
+  private static String takenFor(String written, String ingredient) {
+    boolean told = written.toLowerCase(Locale.ROOT).contains(ingredient.toLowerCase(Locale.ROOT));
+    return told ? "" : ingredient;
+  }
+
+  private static List<Pair> groups(FormulaTable formula) {
+    return formula.percent().entrySet().stream()
+        .map(e -> new Pair(plain(e.getKey()), ReportWords.number(e.getValue()) + " %"))
+        .toList();
+  }
+
+  private static List<String> notes(FormulaTable formula) {
+    List<String> notes = new ArrayList<>();
+    if (formula.flourGrams() > 0) {
+      notes.add(
+          "Flour in all "
+              + ReportWords.number(formula.flourGrams())
+              + " g, dough "
+              + ReportWords.number(formula.doughGrams())
+              + " g.");
+    }
+    if (formula.hydration() != null) {
+      notes.add(
+          "Hydration "
+              + ReportWords.number(formula.hydration().liquid())
+              + " % by the liquids poured in, "
+              + ReportWords.number(formula.hydration().allWater())
+              + " % with the water in everything else.");
+    }
+    notes.addAll(formula.contradictions());
+    return notes;
+  }
+
+  private static ReportView.Reading reading(String name, WorkedReading reading) {
+    String unit = orEmpty(reading.unit());
+    String value = withUnit(ReportWords.number(reading.value()), unit);
+    String low = ReportWords.number(reading.low());
+    String high = ReportWords.number(reading.high());
+    if (!low.equals(high)) {
+      value += " (" + range(low, high) + ")";
+    }
+    boolean hasRange = reading.usualLow() != null && reading.usualHigh() != null;
+    String usual =
+        hasRange
+            ? withUnit(
+                range(
+                    ReportWords.number(reading.usualLow()),
+                    ReportWords.number(reading.usualHigh())),
+                unit)
+            : "";
+    return new ReportView.Reading(
+        plain(name),
+        value,
+        reading.known(),
+        usual,
+        hasRange ? place(reading) : "",
+        orEmpty(reading.usualSource()));
+  }
+
+  private static String place(WorkedReading reading) {
+    if (reading.value() < reading.usualLow()) {
+      return "below";
+    }
+    return reading.value() > reading.usualHigh() ? "above" : "within";
+  }
+
+  private static String range(String low, String high) {
+    // A minus sign beside an en dash cannot be read.
+    return low.startsWith("-") || high.startsWith("-") ? low + " to " + high : low + "–" + high;
+  }
+
+  private static String withUnit(String number, String unit) {
+    return unit.isEmpty() ? number : number + " " + unit;
+  }
+
+  private static List<String> named(List<String> keys, Map<String, String> names) {
+    return keys.stream().map(key -> names.getOrDefault(key, plain(key))).toList();
+  }
+
+  /** A key as words: hyphens become spaces. */
+  private static String plain(String key) {
+    return key.replace('-', ' ');
+  }
+
+  private static String orEmpty(String text) {
+    return text == null ? "" : text;
+  }
+}

@@ -1,0 +1,111 @@
+package crumbtrail.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.staticfiles.Location;
+import java.net.InetAddress;
+import java.net.URI;
+import java.net.UnknownHostException;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
+
+/** The pages and the programming interface, served over HTTP. */
+public final class WebFace implements AutoCloseable {
+
+  /** The longest body that is read, in bytes; a long recipe with its process is under 8,000. */
+  public static final int BODY_LIMIT = 64 * 1024;
+
+  /** Bounds how many sheets are worked on at once; working on one keeps a core busy. */
+  private static final int THREADS = 32;
+
+  /** How long a stop waits for answers that are being worked out. */
+  private static final long STOP_MILLIS = 5_000;
+
+  private final Javalin app;
+  private final String host;
+
+  private WebFace(Javalin app, String host) {
+    this.app = app;
+    this.host = host;
+  }
+
+  /**
+   * Starts serving. Returns when requests are taken; a hook stops the server, letting running
+   * answers finish, when the program is asked to end.
+   *
+   * @param tracer does the work; called from several threads
+   * @param host the address to listen on, such as {@code 127.0.0.1}
+   * @param port 0 for any free one
+   * @throws IllegalArgumentException if there is no such host
+   * @throws RuntimeException if the port is taken
+   */
+  public static WebFace start(Tracer tracer, String host, int port) {
+    Guards guards = new Guards(isLoopback(host));
+    Javalin app = Javalin.create(config -> configure(config, tracer, guards));
+    app.start(host, port);
+    WebFace face = new WebFace(app, host);
+    Runtime.getRuntime().addShutdownHook(new Thread(face::close, "stop-serving"));
+    return face;
+  }
+
+  /** Where the form page is. */
+  public URI address() {
+    String name = host.contains(":") ? "[" + host + "]" : host;
+    return URI.create("http://" + name + ":" + app.port() + "/");
+  }
+
+  /** Stops taking requests, waits a little for those that run, and frees the port. */
+  @Override
+  public void close() {
+    app.stop();
+  }
+
+  private static void configure(JavalinConfig config, Tracer tracer, Guards guards) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.http.maxRequestSize = BODY_LIMIT;
+    config.http.strictContentTypes = true;
+    config.http.prefer405over404 = true;
+    config.jetty.threadPool = new QueuedThreadPool(THREADS);
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.addCustomizer(new SecurityHeaders());
+        });
+    config.jetty.modifyServletContextHandler(context -> context.setErrorHandler(new BareErrors()));
+    config.jetty.modifyServer(
+        server -> {
+          server.setErrorHandler(new BareErrors());
+          server.setStopTimeout(STOP_MILLIS);
+        });
+    config.staticFiles.add(
+        files -> {
+          files.directory = "/public";
+          files.hostedPath = "/assets";
+          files.location = Location.CLASSPATH;
+          files.headers = Map.of("Cache-Control", "no-cache");
+        });
+    TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
+    config.fileRenderer(
+        (name, model, ctx) -> {
+          StringOutput output = new StringOutput();
+          templates.render(name, new LinkedHashMap<String, Object>(model), output);
+          return output.toString();
+        });
+    Errors.register(config);
+    new Routes(tracer, guards).register(config.routes);
+  }
+
+  private static boolean isLoopback(String host) {
+    try {
+      return InetAddress.getByName(host).isLoopbackAddress();
+    } catch (UnknownHostException e) {
+      throw new IllegalArgumentException("There is no host " + host, e);
+    }
+  }
+}

@@ -1,0 +1,131 @@
+package crumbtrail.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crumbtrail.report.Report;
+import crumbtrail.report.Report.EvidenceLine;
+import crumbtrail.report.Report.FormulaRow;
+import crumbtrail.report.Report.FormulaTable;
+import crumbtrail.report.Report.Hydration;
+import crumbtrail.report.Report.RankedCause;
+import crumbtrail.report.Report.Understood;
+import crumbtrail.report.Report.WorkedReading;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+/** The reports here are invented: the Tuesday class at the tide mill on Skarholm. */
+class ReportViewsTest {
+
+  @Test
+  void anEmptyReportIsAnEmptyPage() {
+    ReportView view = ReportViews.of(Samples.empty());
+    assertThat(view.title()).isEmpty();
+    assertThat(view.causes()).isEmpty();
+    assertThat(view.formula()).isEmpty();
+    assertThat(view.readings()).isEmpty();
+  }
+
+  @Test
+  void evidenceIsPartedWithTheWeightiestFirst() {
+    ReportView.Cause cause =
+        view(
+                evidence("much", 10),
+                evidence("little", 3),
+                evidence("some against", -3),
+                evidence("most against", -20))
+            .causes()
+            .get(0);
+    assertThat(cause.speaksFor())
+        .extracting(ReportView.Evidence::because)
+        .containsExactly("much", "little");
+    assertThat(cause.speaksAgainst())
+        .extracting(ReportView.Evidence::because)
+        .containsExactly("most against", "some against");
+    assertThat(cause.percent()).isEqualTo("83 %");
+    assertThat(cause.bar()).isEqualTo(83);
+  }
+
+  @Test
+  void keysBecomeNames() {
+    ReportView view = view();
+    assertThat(view.together()).containsExactly("proofed too long", "never heard of");
+    assertThat(view.causes().get(0).explains())
+        .containsExactly("top sunk or loaf collapsed", "pale crust");
+    assertThat(view.unexplained()).containsExactly("sour flavour");
+  }
+
+  @Test
+  void figuresCarryUnitSpreadAndPlace() {
+    assertThat(view().readings())
+        .containsExactly(
+            new ReportView.Reading(
+                "salt", "1.2 % (1.1–1.3)", "worked out", "1.8–2.2 %", "below", "common practice"),
+            new ReportView.Reading("warmth gained", "-2 °C (-4 to 1)", "assumed", "", "", ""));
+  }
+
+  @Test
+  void theFormulaKeepsTheBakersWords() {
+    ReportView view = view();
+    assertThat(view.formula())
+        .containsExactly(
+            new ReportView.Line("", "310 g water", "", "62 %", "310 g"),
+            new ReportView.Line("poolish", "strong stuff", "bread flour", "20 %", "100 g"),
+            new ReportView.Line("", "moon dust", "", "", ""));
+    assertThat(view.formulaNotes())
+        .containsExactly(
+            "Flour in all 500 g, dough 822 g.",
+            "Hydration 62 % by the liquids poured in, 63.1 % with the water in everything else.",
+            "The cups of line 2 are not its grams.");
+  }
+
+  private static EvidenceLine evidence(String because, double decibans) {
+    return new EvidenceLine("rule", "strand", decibans, because, List.of(), "common practice");
+  }
+
+  private static ReportView view(EvidenceLine... evidence) {
+    RankedCause cause =
+        new RankedCause(
+            "over-proofed",
+            "proofed too long",
+            "proof",
+            0.83,
+            "",
+            "",
+            "",
+            List.of(evidence),
+            List.of("collapsed-top", "pale-crust"),
+            List.of());
+    Map<String, WorkedReading> workup =
+        new java.util.LinkedHashMap<>(
+            Map.of(
+                "salt",
+                new WorkedReading(1.2, "%", 1.1, 1.3, "worked out", 1.8, 2.2, "common practice")));
+    workup.put("warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null));
+    return ReportViews.of(
+        new Report(
+            "Tuesday",
+            "white tin loaf",
+            List.of(cause),
+            List.of("over-proofed", "never-heard-of"),
+            List.of("sour-flavour"),
+            List.of(),
+            List.of(
+                new Understood(
+                    "it caved in", "sign", "collapsed-top", "top sunk or loaf collapsed")),
+            List.of(),
+            new FormulaTable(
+                500,
+                Map.of("water", 62.0),
+                new Hydration(62, 63.1),
+                822,
+                List.of(
+                    new FormulaRow("", "310 g water", "water", 310.0, 62.0),
+                    new FormulaRow("poolish", "strong stuff", "bread flour", 100.0, 20.0),
+                    new FormulaRow("", "moon dust", "", null, null)),
+                List.of("The cups of line 2 are not its grams.")),
+            workup,
+            List.of(),
+            "1"));
+  }
+}
