@@ -1,0 +1,85 @@
+package crumbtrail.sheet;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads the formula of a bake sheet and its preferments. */
+final class FormulaReader {
+
+  private static final List<String> LINE = List.of("ingredient", "amount", "note");
+  private static final List<String> PREFERMENT = List.of("name", "formula", "stages");
+
+  private FormulaReader() {}
+
+  /** Reads the lines of a formula that is a list of texts and objects. */
+  static List<FormulaLine> lines(Part part, String key) {
+    List<FormulaLine> lines = new ArrayList<>();
+    part.list(key, SheetLimits.LINES, (place, node) -> line(place, node, part.problems()))
+        .forEach(lines::add);
+    return lines;
+  }
+
+  private static Optional<FormulaLine> line(String where, JsonNode node, Problems problems) {
+    Optional<LineReading> reading =
+        node.isObject() ? ofParts(where, node, problems) : ofText(where, node, problems);
+    reading.flatMap(LineReading::problem).ifPresent(problems::add);
+    return reading.flatMap(LineReading::line);
+  }
+
+  private static Optional<LineReading> ofText(String where, JsonNode node, Problems problems) {
+    if (node.isTextual()) {
+      return Optional.of(IngredientLine.parse(where, node.textValue()));
+    }
+    problems.add(
+        where,
+        Nodes.described(node) + " stands where an ingredient should",
+        "write a line such as \"500 g bread flour\"");
+    return Optional.empty();
+  }
+
+  private static Optional<LineReading> ofParts(String where, JsonNode node, Problems problems) {
+    Part part = Part.of(where, node, problems, LINE);
+    Optional<String> name = part.text("ingredient");
+    String note = part.text("note").orElse("");
+    JsonNode amount = part.get("amount");
+    if (amount != null && amount.isNumber()) {
+      problems.add(
+          part.path("amount"),
+          "the number " + Nodes.shown(amount.asText()) + " has no unit",
+          "write the amount in quotation marks with its unit, such as \"6 g\" or \"1 tsp\"");
+      return Optional.empty();
+    }
+    Optional<String> written = part.text("amount");
+    if (name.isEmpty()) {
+      problems.add(
+          part.path("ingredient"), "the ingredient has no name", "write what it is, such as flour");
+      return Optional.empty();
+    }
+    if (written.isPresent() && !AmountText.isAmount(written.get())) {
+      problems.add(
+          part.path("amount"),
+          Problems.quoted(written.get()) + " is no amount",
+          "write a weight, a volume, a number of pieces or a percentage of flour, such as \"6 g\"");
+      return Optional.empty();
+    }
+    return Optional.of(IngredientLine.ofParts(where, name.get(), written.orElse(""), note));
+  }
+
+  static Optional<BakeSheet.Preferment> preferment(String where, JsonNode node, Problems problems) {
+    if (!node.isObject()) {
+      problems.add(
+          where,
+          Nodes.described(node) + " stands where a preferment should",
+          "write an object with name, formula and stages");
+      return Optional.empty();
+    }
+    Part part = Part.of(where, node, problems, PREFERMENT);
+    return Optional.of(
+        new BakeSheet.Preferment(
+            part.text("name").orElse("preferment"),
+            lines(part, "formula"),
+            part.list("stages", (place, stage) -> ProcessReader.stage(place, stage, problems))));
+  }
+}

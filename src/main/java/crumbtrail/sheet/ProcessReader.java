@@ -1,0 +1,157 @@
+package crumbtrail.sheet;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import crumbtrail.quantity.Dimension;
+import crumbtrail.sheet.BakeProcess.Baking;
+import crumbtrail.sheet.BakeProcess.Cooling;
+import crumbtrail.sheet.BakeProcess.Mixing;
+import crumbtrail.sheet.BakeProcess.OvenStage;
+import crumbtrail.sheet.BakeProcess.Shaping;
+import crumbtrail.sheet.BakeProcess.Storage;
+import crumbtrail.sheet.BakeProcess.Temperatures;
+import crumbtrail.sheet.BakeProcess.Vessel;
+import crumbtrail.sheet.BakeProcess.VesselSize;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what was done, from mixing to storage. */
+final class ProcessReader {
+
+  private static final List<String> PROCESS =
+      List.of(
+          "room",
+          "temperatures",
+          "mixing",
+          "bulk",
+          "shaping",
+          "vessel",
+          "proof",
+          "baking",
+          "cooling",
+          "storage",
+          "altitude",
+          "remarks");
+  private static final List<String> TEMPERATURES = List.of("flour", "liquid", "preferment");
+  private static final List<String> MIXING =
+      List.of("method", "time", "speed", "rest", "fat", "doughTemperature");
+  private static final List<String> STAGE =
+      List.of("time", "temperature", "folds", "covered", "humidity");
+  private static final List<String> SHAPING =
+      List.of("pieces", "pieceWeight", "benchRest", "tension", "dustingFlour");
+  private static final List<String> VESSEL = List.of("kind", "size", "lid");
+  private static final List<String> BAKING =
+      List.of("stages", "preheated", "steam", "fan", "scored", "coreTemperature");
+  private static final List<String> OVEN_STAGE = List.of("time", "oven");
+  private static final List<String> COOLING = List.of("time", "wrapped");
+  private static final List<String> STORAGE = List.of("place", "time");
+
+  private ProcessReader() {}
+
+  static BakeProcess read(Part sheet) {
+    Part process = sheet.object("process", PROCESS);
+    Problems problems = process.problems();
+    return new BakeProcess(
+        process.quantity("room", Dimension.TEMPERATURE),
+        temperatures(process.object("temperatures", TEMPERATURES)),
+        mixing(process.object("mixing", MIXING)),
+        process.list("bulk", (place, node) -> stage(place, node, problems)),
+        shaping(process.object("shaping", SHAPING)),
+        vessel(process.object("vessel", VESSEL)),
+        process.list("proof", (place, node) -> stage(place, node, problems)),
+        baking(process.object("baking", BAKING)),
+        cooling(process.object("cooling", COOLING)),
+        storage(process.object("storage", STORAGE)),
+        process.quantity("altitude", Dimension.LENGTH),
+        process.texts("remarks"));
+  }
+
+  static Optional<Stage> stage(String where, JsonNode node, Problems problems) {
+    if (!node.isObject()) {
+      problems.add(
+          where,
+          Nodes.described(node) + " stands where a stage should",
+          "write an object such as {\"time\": \"60 min\", \"temperature\": \"24 C\"}");
+      return Optional.empty();
+    }
+    Part part = Part.of(where, node, problems, STAGE);
+    return Optional.of(
+        new Stage(
+            part.quantity("time", Dimension.TIME),
+            part.quantity("temperature", Dimension.TEMPERATURE),
+            part.count("folds", 0, 50),
+            part.yesOrNo("covered"),
+            part.quantity("humidity", Dimension.PERCENT)));
+  }
+
+  private static Temperatures temperatures(Part part) {
+    return new Temperatures(
+        part.quantity("flour", Dimension.TEMPERATURE),
+        part.quantity("liquid", Dimension.TEMPERATURE),
+        part.quantity("preferment", Dimension.TEMPERATURE));
+  }
+
+  private static Mixing mixing(Part part) {
+    return new Mixing(
+        part.text("method"),
+        part.quantity("time", Dimension.TIME),
+        part.text("speed"),
+        part.quantity("rest", Dimension.TIME),
+        part.text("fat"),
+        part.quantity("doughTemperature", Dimension.TEMPERATURE));
+  }
+
+  private static Shaping shaping(Part part) {
+    return new Shaping(
+        part.count("pieces", 1, 10_000),
+        part.quantity("pieceWeight", Dimension.MASS),
+        part.quantity("benchRest", Dimension.TIME),
+        part.text("tension"),
+        part.text("dustingFlour"));
+  }
+
+  private static Vessel vessel(Part part) {
+    Optional<String> written = part.text("size");
+    Optional<VesselSize> size = written.flatMap(VesselSizes::read);
+    if (written.isPresent() && size.isEmpty()) {
+      part.problems()
+          .add(
+              part.path("size"),
+              Problems.quoted(written.get()) + " cannot be read as the size of a tin or pot",
+              "write lengths with their unit, such as 9 x 5 x 2.75 in or 23 cm, or a volume such as"
+                  + " 2 l");
+    }
+    return new Vessel(part.text("kind"), size, part.yesOrNo("lid"));
+  }
+
+  private static Baking baking(Part part) {
+    return new Baking(
+        part.list("stages", (place, node) -> ovenStage(place, node, part.problems())),
+        part.yesOrNo("preheated"),
+        part.text("steam"),
+        part.yesOrNo("fan"),
+        part.yesOrNo("scored"),
+        part.quantity("coreTemperature", Dimension.TEMPERATURE));
+  }
+
+  private static Optional<OvenStage> ovenStage(String where, JsonNode node, Problems problems) {
+    if (!node.isObject()) {
+      problems.add(
+          where,
+          Nodes.described(node) + " stands where a stage of the bake should",
+          "write an object such as {\"time\": \"35 min\", \"oven\": \"220 C\"}");
+      return Optional.empty();
+    }
+    Part part = Part.of(where, node, problems, OVEN_STAGE);
+    return Optional.of(
+        new OvenStage(
+            part.quantity("time", Dimension.TIME), part.quantity("oven", Dimension.TEMPERATURE)));
+  }
+
+  private static Cooling cooling(Part part) {
+    return new Cooling(part.quantity("time", Dimension.TIME), part.yesOrNo("wrapped"));
+  }
+
+  private static Storage storage(Part part) {
+    return new Storage(part.text("place"), part.quantity("time", Dimension.TIME));
+  }
+}
