@@ -1,0 +1,133 @@
+package crumbtrail.formula;
+
+import crumbtrail.formula.WeighedLine.Way;
+import crumbtrail.pantry.Find;
+import crumbtrail.pantry.Ingredient;
+import crumbtrail.pantry.Pantry;
+import crumbtrail.quantity.Dimension;
+import crumbtrail.quantity.Quantity;
+import crumbtrail.sheet.FormulaLine;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Looks a line up in the pantry and weighs it. */
+final class LineWeigher {
+  private static final Pattern NOT_IN_DOUGH =
+      Pattern.compile(
+          "\\b(?:for|to)\\s+(?:the\\s+|your\\s+)?(?:dust|greas|brush|tin\\b|pan\\b|bowl|tray|work"
+              + "|surface|board|bench|counter|topping|top\\b|glaz|sprinkl|boil|bath|coat"
+              + "|finish|fry|deep[- ]fry|filling|serv|decorat|scatter|basket)"
+              + "|\\begg\\s*wash\\b|\\b(?:topping|glaze|filling|icing|frosting)\\b",
+          Pattern.CASE_INSENSITIVE);
+
+  private final Pantry pantry;
+  private final Notes notes;
+
+  LineWeigher(Pantry pantry, Notes notes) {
+    this.pantry = pantry;
+    this.notes = notes;
+  }
+
+  List<WeighedLine> weigh(List<FormulaLine> lines) {
+    List<WeighedLine> weighed = new ArrayList<>();
+    for (FormulaLine line : lines) {
+      weighed.add(weigh(line));
+    }
+    return weighed;
+  }
+
+  private WeighedLine weigh(FormulaLine line) {
+    Optional<Find> find = find(line);
+    Way way = way(line);
+    Optional<Level> grams = grams(line, find.map(Find::ingredient));
+    boolean inDough =
+        !NOT_IN_DOUGH.matcher(line.ingredient()).find()
+            && line.notes().stream().noneMatch(note -> NOT_IN_DOUGH.matcher(note).find());
+    return new WeighedLine(line, find, grams, way, inDough);
+  }
+
+  /** The name alone if it is plain; else with what the line says beside it ("salt", "coarse"). */
+  private Optional<Find> find(FormulaLine line) {
+    Optional<Find> plain = pantry.find(line.ingredient());
+    if (plain.isPresent() && !plain.get().assumed()) {
+      return plain;
+    }
+    if (!line.notes().isEmpty()) {
+      Optional<Find> fuller = pantry.find(String.join(" ", line.notes()) + " " + line.ingredient());
+      if (fuller.isPresent() && !fuller.get().assumed()) {
+        return fuller;
+      }
+    }
+    return plain;
+  }
+
+  private static Way way(FormulaLine line) {
+    if (line.amount().isEmpty()) {
+      return Way.NONE;
+    }
+    return switch (line.amount().get().dimension()) {
+      case MASS -> Way.WEIGHT;
+      case VOLUME -> Way.VOLUME;
+      case COUNT -> Way.COUNT;
+      case PERCENT -> Way.PERCENT;
+      default -> Way.NONE;
+    };
+  }
+
+  private Optional<Level> grams(FormulaLine line, Optional<Ingredient> ingredient) {
+    if (line.amount().isEmpty()) {
+      return Optional.empty();
+    }
+    Quantity amount = line.amount().get();
+    if (amount.dimension() == Dimension.MASS) {
+      Level weight = Level.of(amount.low(), amount.value(), amount.high());
+      ingredient.ifPresent(known -> compare(line, known, weight));
+      return Optional.of(weight);
+    }
+    Optional<Level> first = ingredient.flatMap(known -> Measures.grams(known, amount, line.size()));
+    if (first.isPresent()) {
+      return first;
+    }
+    // "1 can (400 g)": the other amount may be the one that can be weighed.
+    return line.alsoGiven().flatMap(other -> otherGrams(line, ingredient, other));
+  }
+
+  private static Optional<Level> otherGrams(
+      FormulaLine line, Optional<Ingredient> ingredient, Quantity other) {
+    if (other.dimension() == Dimension.MASS) {
+      return Optional.of(Level.of(other.low(), other.value(), other.high()));
+    }
+    return ingredient.flatMap(known -> Measures.grams(known, other, line.size()));
+  }
+
+  /** Notes where the weight and the other measure cannot both be true. */
+  private void compare(FormulaLine line, Ingredient known, Level weight) {
+    Optional<Level> other =
+        line.alsoGiven().flatMap(also -> Measures.grams(known, also, line.size()));
+    if (other.isEmpty() || other.get().value() <= 0) {
+      return;
+    }
+    // Published conversions are rounded to a few percent.
+    double slack = 0.04;
+    Level span = other.get();
+    if (weight.high() < span.low() * (1 - slack) || weight.low() > span.high() * (1 + slack)) {
+      notes.contradict(
+          line.where(),
+          "\""
+              + line.written()
+              + "\": "
+              + line.alsoGiven().get().written()
+              + " of "
+              + known.plainName()
+              + " weighs "
+              + Notes.grams(span.low())
+              + " to "
+              + Notes.grams(span.high())
+              + ", not "
+              + Notes.grams(weight.value())
+              + "; the weight was used");
+    }
+  }
+}
