@@ -24,7 +24,7 @@ final class ReportWords {
       return "likely";
     }
     if (probability >= 0.33) {
-      return "may well be";
+      return "quite possible";
     }
     if (probability >= 0.10) {
       return "less likely";

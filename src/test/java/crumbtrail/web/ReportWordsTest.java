@@ -12,7 +12,7 @@ class ReportWordsTest {
     "0.999, almost certain, over 99 %",
     "0.93, very likely, 93 %",
     "0.83, likely, 83 %",
-    "0.5, may well be, 50 %",
+    "0.5, quite possible, 50 %",
     "0.2, less likely, 20 %",
     "0.05, unlikely, 5 %",
     "0.001, very unlikely, under 1 %"
