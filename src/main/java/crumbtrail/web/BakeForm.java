@@ -32,6 +32,11 @@ record BakeForm(Map<String, String> typed) {
     typed = Map.copyOf(ours);
   }
 
+  /** Whether there is something that a cause can be looked for from. */
+  boolean saysSomething() {
+    return !text(FormLayout.RECIPE).isEmpty() || !text(FormLayout.SEEN).isEmpty();
+  }
+
   /** What was typed into a field; empty if nothing. */
   String text(FormField field) {
     return typed.getOrDefault(field.name(), "");
@@ -129,6 +134,7 @@ record BakeForm(Map<String, String> typed) {
           parent.put(key, text);
         }
       }
+      case TEXT -> parent.put(key, text.replace("\r\n", "\n"));
       case LINES -> {
         ArrayNode lines = parent.putArray(key);
         text.lines().map(String::strip).filter(l -> !l.isEmpty()).forEach(lines::add);
@@ -152,7 +158,7 @@ record BakeForm(Map<String, String> typed) {
     return where.equals(place)
         || (!place.isEmpty()
             && where.startsWith(place)
-            && (where.charAt(place.length()) == '.' || where.charAt(place.length()) == '['));
+            && ".[ ".indexOf(where.charAt(place.length())) >= 0);
   }
 
   private static boolean isPosition(String key) {

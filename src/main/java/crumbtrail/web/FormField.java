@@ -26,7 +26,9 @@ record FormField(String name, String label, String hint, Kind kind, List<String>
     /** Yes, no, or not said. */
     YES_NO,
     /** Several lines; each becomes an entry of a list. */
-    LINES
+    LINES,
+    /** Several lines that stay one text. */
+    TEXT
   }
 
   static FormField line(String name, String path, String label, String hint) {
@@ -43,6 +45,10 @@ record FormField(String name, String label, String hint, Kind kind, List<String>
 
   static FormField lines(String name, String path, String label, String hint) {
     return new FormField(name, label, hint, Kind.LINES, keys(path));
+  }
+
+  static FormField text(String name, String path, String label, String hint) {
+    return new FormField(name, label, hint, Kind.TEXT, keys(path));
   }
 
   private static List<String> keys(String path) {

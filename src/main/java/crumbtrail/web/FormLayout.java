@@ -3,6 +3,7 @@ package crumbtrail.web;
 import static crumbtrail.web.FormField.line;
 import static crumbtrail.web.FormField.lines;
 import static crumbtrail.web.FormField.number;
+import static crumbtrail.web.FormField.text;
 import static crumbtrail.web.FormField.yesNo;
 
 import java.util.List;
@@ -35,11 +36,11 @@ final class FormLayout {
           "What you looked for and did not see",
           "One thing a line: big holes");
   static final FormField RECIPE =
-      lines(
+      text(
           "recipe",
-          "formula",
+          "recipe",
           "Recipe",
-          "Paste it as it stands, one ingredient a line: 500 g bread flour");
+          "Paste it as it stands, steps and all; or one ingredient a line: 500 g bread flour");
   static final FormField REMARKS =
       lines(
           "remarks",

@@ -4,11 +4,17 @@ import crumbtrail.sheet.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The form page: what was typed, and what is wrong with it, each fault beside its field. */
 public final class FormPage {
+
+  private static final String NOTHING =
+      "There is nothing to go on yet. Say what you saw, or paste the recipe.";
 
   private final BakeForm form;
   private final Map<FormField, List<String>> faults = new LinkedHashMap<>();
@@ -18,7 +24,10 @@ public final class FormPage {
     this.form = form;
     for (Problem problem : problems) {
       Optional<FormField> field = form.fieldOf(problem);
-      if (field.isPresent()) {
+      if (problem.where().isEmpty() && !form.saysSomething()) {
+        // The reader tells in terms of its JSON what is missing; here a field can be named.
+        faults.put(FormLayout.SEEN, List.of(NOTHING));
+      } else if (field.isPresent()) {
         faults.computeIfAbsent(field.get(), f -> new ArrayList<>()).add(sentence(problem));
       } else {
         generalFaults.add(sentence(problem));
@@ -122,6 +131,15 @@ public final class FormPage {
   }
 
   private static String sentence(Problem problem) {
-    return (problem.what() + " " + problem.remedy()).strip();
+    return Stream.of(problem.what(), problem.remedy())
+        .map(String::strip)
+        .filter(part -> !part.isEmpty())
+        .map(FormPage::asSentence)
+        .collect(Collectors.joining(" "));
+  }
+
+  private static String asSentence(String part) {
+    String capital = part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1);
+    return part.matches("(?s).*[.!?…]") ? capital : capital + ".";
   }
 }

@@ -83,7 +83,7 @@ public record ReportView(
   /**
    * One worked-out reading.
    *
-   * @param value with unit and spread: "1.2 % (1.1–1.3)"
+   * @param value with unit and spread: "1.2 % (1.1–1.3 %)"
    * @param known how it is known: "measured", "worked out", "assumed"
    * @param usual the usual range for the style, or empty
    * @param lies where the value lies against that range: "below", "within", "above" or empty

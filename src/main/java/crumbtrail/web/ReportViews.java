@@ -123,26 +123,14 @@ final class ReportViews {
 
   private static ReportView.Reading reading(String name, WorkedReading reading) {
     String unit = orEmpty(reading.unit());
-    String value = withUnit(ReportWords.number(reading.value()), unit);
-    String low = ReportWords.number(reading.low());
-    String high = ReportWords.number(reading.high());
-    if (!low.equals(high)) {
-      value += " (" + range(low, high) + ")";
-    }
+    String value = ReportWords.quantity(reading.value(), unit);
+    String spread = ReportWords.range(reading.low(), reading.high(), unit);
     boolean hasRange = reading.usualLow() != null && reading.usualHigh() != null;
-    String usual =
-        hasRange
-            ? withUnit(
-                range(
-                    ReportWords.number(reading.usualLow()),
-                    ReportWords.number(reading.usualHigh())),
-                unit)
-            : "";
     return new ReportView.Reading(
         plain(name),
-        value,
+        spread.equals(value) ? value : value + " (" + spread + ")",
         reading.known(),
-        usual,
+        hasRange ? ReportWords.range(reading.usualLow(), reading.usualHigh(), unit) : "",
         hasRange ? place(reading) : "",
         orEmpty(reading.usualSource()));
   }
@@ -152,15 +140,6 @@ final class ReportViews {
       return "below";
     }
     return reading.value() > reading.usualHigh() ? "above" : "within";
-  }
-
-  private static String range(String low, String high) {
-    // A minus sign beside an en dash cannot be read.
-    return low.startsWith("-") || high.startsWith("-") ? low + " to " + high : low + "–" + high;
-  }
-
-  private static String withUnit(String number, String unit) {
-    return unit.isEmpty() ? number : number + " " + unit;
   }
 
   private static List<String> named(List<String> keys, Map<String, String> names) {

@@ -26,8 +26,8 @@ class BakeFormTest {
     Map<String, String> typed =
         Map.of(
             "style", " white tin loaf ",
-            "recipe", "500 g flour\r\n\r\n 310 g water ",
-            "seen", "pale crust",
+            "recipe", "500 g flour\r\n\r\nMix well.",
+            "seen", "pale crust\r\n\r\n sour smell ",
             "liquid", "38 C",
             "pieces", "2",
             "lid", "no",
@@ -39,8 +39,8 @@ class BakeFormTest {
         .isEqualTo(
             JSON.readTree(
                 """
-                {"style": "white tin loaf", "seen": ["pale crust"],
-                 "formula": ["500 g flour", "310 g water"],
+                {"style": "white tin loaf", "seen": ["pale crust", "sour smell"],
+                 "recipe": "500 g flour\\n\\nMix well.",
                  "process": {
                    "remarks": ["yeast opened a year ago"],
                    "temperatures": {"liquid": "38 C"}, "shaping": {"pieces": 2},
@@ -68,8 +68,9 @@ class BakeFormTest {
 
   @ParameterizedTest
   @CsvSource({
-    "formula[2], recipe",
-    "formula[2].amount, recipe",
+    "recipe, recipe",
+    "recipe line 3, recipe",
+    "preferments[0].formula[1], ahead-formula",
     "seen[0], seen",
     "notSeen[0], not-seen",
     "process.mixing.time, mix-time",
@@ -85,7 +86,7 @@ class BakeFormTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"knownCauses[0]", "formulas", "''"})
+  @CsvSource({"knownCauses[0]", "formula[0]", "recipes", "''"})
   void aProblemOfNoFieldConcernsTheWholeSheet(String where) {
     assertThat(BakeForm.EMPTY.fieldOf(new Problem(where, "", ""))).isEmpty();
   }

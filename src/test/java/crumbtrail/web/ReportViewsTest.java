@@ -60,8 +60,8 @@ class ReportViewsTest {
     assertThat(view().readings())
         .containsExactly(
             new ReportView.Reading(
-                "salt", "1.2 % (1.1–1.3)", "worked out", "1.8–2.2 %", "below", "common practice"),
-            new ReportView.Reading("warmth gained", "-2 °C (-4 to 1)", "assumed", "", "", ""));
+                "salt", "1.2 % (1.1–1.3 %)", "worked out", "1.8–2.2 %", "below", "common practice"),
+            new ReportView.Reading("warmth gained", "-2 °C (-4 to 1 °C)", "assumed", "", "", ""));
   }
 
   @Test

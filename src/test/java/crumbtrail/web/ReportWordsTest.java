@@ -43,4 +43,29 @@ class ReportWordsTest {
   void roundsAsBakersNeed(double value, String text) {
     assertThat(ReportWords.number(value)).isEqualTo(text);
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "75, min, 75 min",
+    "840, min, 14 h",
+    "150, min, 2 h 30 min",
+    "24, C, 24 °C",
+    "2.2, cm3/g, 2.2 cm³/g",
+    "3, '', 3"
+  })
+  void writesUnitsAsPeopleDo(double value, String unit, String text) {
+    assertThat(ReportWords.quantity(value, unit)).isEqualTo(text);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "45, 70, min, 45–70 min",
+    "60, 960, min, 60 min to 16 h",
+    "-7, 4, points, -7 to 4 points",
+    "1.8, 2.2, %, 1.8–2.2 %",
+    "62.01, 62.02, %, 62 %"
+  })
+  void writesRangesThatCanBeRead(double low, double high, String unit, String text) {
+    assertThat(ReportWords.range(low, high, unit)).isEqualTo(text);
+  }
 }

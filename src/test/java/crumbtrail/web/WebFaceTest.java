@@ -79,7 +79,7 @@ class WebFaceTest {
     assertThat(JSON.readTree(sheet.get()))
         .isEqualTo(
             JSON.readTree(
-                "{\"seen\":[\"flat loaf\"],\"formula\":[\"500 g flour\"],"
+                "{\"seen\":[\"flat loaf\"],\"recipe\":\"500 g flour\","
                     + "\"process\":{\"room\":\"21 C\"}}"));
     assertGuarded(response);
   }
@@ -96,7 +96,7 @@ class WebFaceTest {
   void aRefusedFormComesBackAsTypedWithEachFaultBesideItsField() {
     TRACER.set(
         Samples.refusing(
-            new Problem("process.room", "warmish is no temperature.", "Write 21 C or 70 F."),
+            new Problem("process.room", "warmish is no temperature", "write 21 C or 70 F"),
             new Problem("knownCauses", "This is of no use here.", "")));
     HttpResponse<String> response = asker.postForm(Map.of("room", "warmish", "lid", "no"));
     assertThat(response.statusCode()).isEqualTo(400);
@@ -105,11 +105,20 @@ class WebFaceTest {
             "2 things need another look",
             "value=\"warmish\"",
             "<a href=\"#room\">Kitchen</a>",
-            "<p>warmish is no temperature. Write 21 C or 70 F.</p>",
+            "<p>Warmish is no temperature. Write 21 C or 70 F.</p>",
             "This is of no use here.",
             "<option value=\"no\" selected>");
     assertThat(response.body()).containsPattern("id=\"room\"[^>]*aria-invalid=\"true\"");
     assertGuarded(response);
+  }
+
+  @Test
+  void anEmptyFormIsToldWhatToSay() {
+    TRACER.set(Samples.refusing(new Problem("", "neither formula nor seen", "write JSON")));
+    HttpResponse<String> response = asker.postForm(Map.of("room", "21 C"));
+    assertThat(response.body())
+        .contains("<a href=\"#seen\">", "There is nothing to go on yet.")
+        .doesNotContain("JSON");
   }
 
   @Test
@@ -203,7 +212,7 @@ class WebFaceTest {
 
   @Test
   void markupInAnyFieldComesBackAsText() {
-    TRACER.set(Samples.refusing(new Problem("formula[0]", HOSTILE, HOSTILE)));
+    TRACER.set(Samples.refusing(new Problem("recipe", HOSTILE, HOSTILE)));
     Map<String, String> typed = new HashMap<>();
     FormLayout.ALL.forEach(field -> typed.put(field.name(), HOSTILE + field.name()));
     HttpResponse<String> refused = asker.postForm(typed);
