@@ -16,9 +16,23 @@ final class FormulaReader {
   /** Reads the lines of a formula that is a list of texts and objects. */
   static List<FormulaLine> lines(Part part, String key) {
     List<FormulaLine> lines = new ArrayList<>();
-    part.list(key, SheetLimits.LINES, (place, node) -> line(place, node, part.problems()))
-        .forEach(lines::add);
+    part.list(key, SheetLimits.LINES, (place, node) -> entry(place, node, part.problems()))
+        .forEach(lines::addAll);
     return lines;
+  }
+
+  /** One entry is one ingredient, or a few in a row: "500 g flour, 310 g water". */
+  private static Optional<List<FormulaLine>> entry(String where, JsonNode node, Problems problems) {
+    if (node.isTextual()) {
+      List<FormulaLine> several =
+          RecipeLine.several(where, node.textValue()).stream()
+              .flatMap(reading -> reading.line().stream())
+              .toList();
+      if (!several.isEmpty()) {
+        return Optional.of(several);
+      }
+    }
+    return line(where, node, problems).map(List::of);
   }
 
   private static Optional<FormulaLine> line(String where, JsonNode node, Problems problems) {

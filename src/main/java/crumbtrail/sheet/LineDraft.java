@@ -238,12 +238,20 @@ final class LineDraft {
     Optional<Scan> last =
         LineAmounts.places(rest).stream()
             .flatMap(i -> Quantities.scan(rest, i, EnumSet.of(Dimension.COUNT)).stream())
-            .filter(scan -> scan.end() == rest.length())
+            .filter(scan -> isLast(rest.substring(scan.end())))
             .findFirst();
     if (last.isPresent() && !rest.substring(0, last.get().start()).strip().endsWith("of")) {
       amounts.keep(last.get().quantity(), true);
+      String size = rest.substring(last.get().end());
       cut(last.get().start(), rest.length());
+      rest = (size + " " + rest).strip();
     }
+  }
+
+  /** Whether nothing but a size follows: "eggs, 2 large". */
+  private static boolean isLast(String after) {
+    String word = after.strip().toLowerCase(Locale.ROOT);
+    return word.isEmpty() || LineWords.SIZES.contains(word);
   }
 
   /** Finds a weight or volume after a percentage, a number or an amount: "2 % milk, 250 ml". */

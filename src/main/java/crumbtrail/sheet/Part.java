@@ -2,16 +2,20 @@ package crumbtrail.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.quantity.Dimension;
+import crumbtrail.quantity.PlainText;
 import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.quantity.QuantityReading;
+import crumbtrail.quantity.Scan;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.regex.Pattern;
 
 /**
  * One object of a bake sheet while it is read: hands out its values by key, and notes every problem
@@ -21,6 +25,12 @@ final class Part {
 
   private static final Set<String> YES = Set.of("yes", "y", "true", "on");
   private static final Set<String> NO = Set.of("no", "n", "false", "off", "none");
+
+  private static final Pattern TAIL =
+      Pattern.compile(
+          "(?:,| ?\\(| (?:in|at|on|under|with|until|then|by|from|covered|uncovered|before|after)\\b)"
+              + "[^\\d/]*",
+          Pattern.CASE_INSENSITIVE);
 
   private final String where;
   private final JsonNode node;
@@ -127,10 +137,28 @@ final class Part {
       return Optional.empty();
     }
     QuantityReading reading = Quantities.explain(value.textValue(), wanted);
-    if (reading.quantity().isEmpty()) {
+    if (reading.quantity().isPresent()) {
+      return reading.quantity();
+    }
+    Optional<Quantity> first = withWords(value.textValue(), wanted);
+    if (first.isEmpty()) {
       problems.add(path(key), reading.what(), reading.remedy());
     }
-    return reading.quantity();
+    return first;
+  }
+
+  /** Reads "60 min in a warm oven": the quantity counts, and all of it is kept as a remark. */
+  private Optional<Quantity> withWords(String text, Dimension wanted) {
+    String plain = PlainText.of(text);
+    Optional<Scan> scan =
+        plain.length() > SheetLimits.TEXT
+            ? Optional.empty()
+            : Quantities.scan(plain, 0, EnumSet.of(wanted)).filter(s -> !s.bare());
+    if (scan.isEmpty() || !TAIL.matcher(plain.substring(scan.get().end())).matches()) {
+      return Optional.empty();
+    }
+    problems.setAside(plain);
+    return scan.map(Scan::quantity);
   }
 
   /** A whole number, as a number or in words. */

@@ -11,6 +11,8 @@ final class Problems {
 
   private final List<Problem> found = new ArrayList<>();
 
+  private final List<String> aside = new ArrayList<>();
+
   void add(String where, String what, String remedy) {
     add(new Problem(where, what, remedy));
   }
@@ -25,6 +27,19 @@ final class Problems {
               "there are more problems than these " + MOST,
               "mend these first, then try again"));
     }
+  }
+
+  /** Keeps words that stand beside a value which could be read; they become remarks. */
+  void setAside(String words) {
+    aside.add(words);
+  }
+
+  List<String> setAside() {
+    return List.copyOf(aside);
+  }
+
+  boolean isEmpty() {
+    return found.isEmpty();
   }
 
   List<Problem> found() {

@@ -66,6 +66,9 @@ final class ProcessReader {
   }
 
   static Optional<Stage> stage(String where, JsonNode node, Problems problems) {
+    if (node.isTextual()) {
+      return inWords(where, node.textValue(), problems).map(StageText::stage);
+    }
     if (!node.isObject()) {
       problems.add(
           where,
@@ -81,6 +84,22 @@ final class ProcessReader {
             part.count("folds", 0, 50),
             part.yesOrNo("covered"),
             part.quantity("humidity", Dimension.PERCENT)));
+  }
+
+  /** A stage typed as words, "60 min at 24 C"; other words in it make it a remark too. */
+  private static Optional<StageText> inWords(String where, String text, Problems problems) {
+    StageText words = StageText.of(text);
+    if (words.isEmpty()) {
+      problems.add(
+          where,
+          Problems.quoted(text) + " names neither a time nor a temperature",
+          "write for example 60 min at 24 C");
+      return Optional.empty();
+    }
+    if (words.saysMore(text)) {
+      problems.setAside(text.strip());
+    }
+    return Optional.of(words);
   }
 
   private static Temperatures temperatures(Part part) {
@@ -134,6 +153,10 @@ final class ProcessReader {
   }
 
   private static Optional<OvenStage> ovenStage(String where, JsonNode node, Problems problems) {
+    if (node.isTextual()) {
+      return inWords(where, node.textValue(), problems)
+          .map(words -> new OvenStage(words.time(), words.temperature()));
+    }
     if (!node.isObject()) {
       problems.add(
           where,

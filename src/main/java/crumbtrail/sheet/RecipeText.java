@@ -1,28 +1,55 @@
 package crumbtrail.sheet;
 
-import java.util.ArrayList;
 import java.util.List;
 
-/** stub */
+/**
+ * A whole recipe as it was pasted, taken apart: ingredients by line, preferments under their
+ * headings, and everything else as remarks, so that nothing is lost.
+ *
+ * @param title the first line when it is neither heading nor ingredient, else empty
+ * @param lines the ingredients of the dough
+ * @param preferments one for each heading such as "Poolish:", with the stages its lines name
+ * @param remarks all other lines, in order
+ * @param problems lines that are meant as ingredients and cannot be used
+ */
 public record RecipeText(
+    String title,
     List<FormulaLine> lines,
     List<BakeSheet.Preferment> preferments,
     List<String> remarks,
     List<Problem> problems) {
 
-  /** stub */
-  public static RecipeText read(String where, String text) {
-    List<FormulaLine> lines = new ArrayList<>();
-    List<String> remarks = new ArrayList<>();
-    int n = 0;
-    for (String line : text.lines().toList()) {
-      n++;
-      if (!line.isBlank()) {
-        IngredientLine.read(where + " line " + n, line)
-            .filter(l -> l.amount().isPresent())
-            .ifPresentOrElse(lines::add, () -> remarks.add(line.strip()));
-      }
+  public RecipeText {
+    lines = List.copyOf(lines);
+    preferments = List.copyOf(preferments);
+    remarks = List.copyOf(remarks);
+    problems = List.copyOf(problems);
+  }
+
+  /** Reads a recipe; never throws, whatever the text. */
+  public static RecipeText read(String text) {
+    return read("recipe", text);
+  }
+
+  /**
+   * @param where the place of the text on its sheet; its lines are named from there
+   */
+  static RecipeText read(String where, String text) {
+    RecipeSorter sorter = new RecipeSorter(where);
+    if (text.length() > SheetLimits.RECIPE) {
+      return sorter.refused(
+          "this recipe has " + text.length() + " characters",
+          "paste at most " + SheetLimits.RECIPE + " characters");
     }
-    return new RecipeText(lines, List.of(), remarks, List.of());
+    List<String> all = text.lines().toList();
+    if (all.size() > SheetLimits.RECIPE_LINES) {
+      return sorter.refused(
+          "this recipe has " + all.size() + " lines",
+          "paste at most " + SheetLimits.RECIPE_LINES + " lines");
+    }
+    for (int i = 0; i < all.size(); i++) {
+      sorter.take(i + 1, all.get(i));
+    }
+    return sorter.finish();
   }
 }

@@ -15,6 +15,9 @@ final class SheetLimits {
   /** Characters of one remark, sign or other free text. */
   static final int TEXT = 2_000;
 
+  /** Lines of one pasted recipe. */
+  static final int RECIPE_LINES = 500;
+
   /** Lines of one formula. */
   static final int LINES = 150;
 

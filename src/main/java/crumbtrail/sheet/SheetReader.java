@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -89,6 +90,10 @@ public final class SheetReader {
     }
     try {
       return read(MAPPER.readTree(json));
+    } catch (StreamConstraintsException e) {
+      return refused(
+          "the sheet has too many parts within each other, or a name or number that is too long",
+          "write at most " + SheetLimits.NESTING + " parts within each other");
     } catch (JsonProcessingException e) {
       JsonLocation place = e.getLocation();
       String at =
@@ -122,16 +127,11 @@ public final class SheetReader {
 
   private static BakeSheet sheet(Part part) {
     Problems problems = part.problems();
-    if (!part.has("formula") && !part.has("recipe") && !part.has("seen")) {
-      problems.add(
-          "",
-          "the sheet has neither a formula nor anything seen",
-          "write at least \"formula\": [\"500 g bread flour\", …] or \"seen\": [\"dense crumb\"]");
-    }
     List<FormulaLine> formula = new ArrayList<>();
     List<BakeSheet.Preferment> preferments = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
-    Optional<String> title = part.text("title");
+    List<String> titles = new ArrayList<>();
+    part.text("title").ifPresent(titles::add);
     for (String key : List.of("formula", "recipe")) {
       JsonNode value = part.get(key);
       if (!Part.isNothing(value) && (key.equals("recipe") || value.isTextual())) {
@@ -141,6 +141,7 @@ public final class SheetReader {
                 recipe -> {
                   formula.addAll(recipe.lines());
                   preferments.addAll(recipe.preferments());
+                  titles.add(recipe.title());
                   remarks.addAll(recipe.remarks());
                   recipe.problems().forEach(problems::add);
                 });
@@ -150,14 +151,24 @@ public final class SheetReader {
     }
     preferments.addAll(
         part.list("preferments", (place, node) -> FormulaReader.preferment(place, node, problems)));
+    titles.removeIf(String::isEmpty);
+    titles.stream().skip(1).forEach(remarks::add);
     BakeProcess process = ProcessReader.read(part);
+    remarks.addAll(problems.setAside());
+    List<SeenSign> seen = seen(part);
+    if (formula.isEmpty() && preferments.isEmpty() && seen.isEmpty() && problems.isEmpty()) {
+      problems.add(
+          "",
+          "the sheet has neither a formula nor anything seen",
+          "write at least \"formula\": [\"500 g bread flour\", …] or \"seen\": [\"dense crumb\"]");
+    }
     return new BakeSheet(
-        title.orElse(""),
+        titles.isEmpty() ? "" : titles.get(0),
         part.text("style").orElse(""),
         formula,
         preferments,
         withRemarks(process, remarks),
-        seen(part),
+        seen,
         part.texts("notSeen"),
         part.texts("knownCauses"));
   }

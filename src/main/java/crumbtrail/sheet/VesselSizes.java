@@ -44,7 +44,7 @@ final class VesselSizes {
     String plain = PlainText.of(written);
     String bare =
         DESCRIPTION.matcher(plain.replaceAll("(?i)\\bin diameter\\b", "")).replaceAll(" ");
-    bare = bare.replaceAll(" {2,}", " ").replaceAll("^[ ,-]+|[ ,.-]+$", "");
+    bare = bare.replaceAll(" {2,}", " ").replaceAll("^[ ,]+|[ ,.-]+$", "");
     Optional<Quantity> volume = Quantities.read(bare, Dimension.VOLUME);
     if (volume.isPresent()) {
       double ml = volume.get().value();
@@ -87,7 +87,7 @@ final class VesselSizes {
   /** A piece without words such as "deep"; "in" stays where it is the unit. */
   private static String cleaned(String piece) {
     String out = DESCRIPTION.matcher(piece).replaceAll(" ").replaceAll(" {2,}", " ");
-    return out.replaceAll("^[ ,-]+|[ ,.-]+$", "");
+    return out.replaceAll("^[ ,]+|[ ,.-]+$", "");
   }
 
   private static OptionalDouble number(String piece) {

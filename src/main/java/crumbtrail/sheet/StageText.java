@@ -1,0 +1,62 @@
+package crumbtrail.sheet;
+
+import crumbtrail.quantity.Dimension;
+import crumbtrail.quantity.PlainText;
+import crumbtrail.quantity.Quantities;
+import crumbtrail.quantity.Quantity;
+import crumbtrail.quantity.Scan;
+import java.util.EnumSet;
+import java.util.Optional;
+
+/**
+ * Time and temperature found in words: "60 min at 24 C", "leave overnight in the fridge".
+ *
+ * @param time the first time named
+ * @param temperature the first temperature named
+ */
+record StageText(Optional<Quantity> time, Optional<Quantity> temperature) {
+
+  private static final int LONGEST = 400;
+
+  static StageText of(String words) {
+    if (words.length() > LONGEST) {
+      return new StageText(Optional.empty(), Optional.empty());
+    }
+    String plain = PlainText.of(words);
+    return new StageText(first(plain, Dimension.TIME), first(plain, Dimension.TEMPERATURE));
+  }
+
+  boolean isEmpty() {
+    return time.isEmpty() && temperature.isEmpty();
+  }
+
+  /** Whether the words hold more than the time and the temperature. */
+  boolean saysMore(String words) {
+    String rest = PlainText.of(words);
+    if (time.isPresent()) {
+      rest = rest.replace(time.get().written(), "");
+    }
+    if (temperature.isPresent()) {
+      rest = rest.replace(temperature.get().written(), "");
+    }
+    return rest.replaceAll("\\b(?:at|for|and)\\b", "").chars().anyMatch(Character::isLetter);
+  }
+
+  Stage stage() {
+    return new Stage(time, temperature, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  private static Optional<Quantity> first(String plain, Dimension wanted) {
+    for (int i = 0; i < plain.length(); i++) {
+      boolean wordStart = i == 0 || !Character.isLetterOrDigit(plain.charAt(i - 1));
+      boolean inNumber = i > 0 && ".,/".indexOf(plain.charAt(i - 1)) >= 0;
+      if (wordStart && !inNumber && plain.charAt(i) != ' ') {
+        Optional<Scan> scan = Quantities.scan(plain, i, EnumSet.of(wanted));
+        if (scan.isPresent()) {
+          return scan.map(Scan::quantity);
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}
