@@ -14,6 +14,7 @@ public record Knowledge(
     List<Style> styles,
     List<ReadingKind> readings,
     List<Source> sources,
+    List<Caution> cautions,
     Map<String, List<String>> words) {
 
   public Knowledge {
@@ -23,6 +24,7 @@ public record Knowledge(
     styles = List.copyOf(styles);
     readings = List.copyOf(readings);
     sources = List.copyOf(sources);
+    cautions = List.copyOf(cautions);
     words = Map.copyOf(words);
   }
 }

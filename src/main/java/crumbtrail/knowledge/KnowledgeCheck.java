@@ -1,8 +1,11 @@
 package crumbtrail.knowledge;
 
+import crumbtrail.words.PhraseBook;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -28,6 +31,8 @@ final class KnowledgeCheck {
     check.unique("sources", knowledge.sources().stream().map(Source::id).toList());
     check.causes();
     check.styles();
+    check.cautions();
+    check.phrases();
     return check.faults;
   }
 
@@ -39,6 +44,32 @@ final class KnowledgeCheck {
       } else if (!met.add(key)) {
         fault(catalogue, "\"" + key + "\" stands twice", "Keep one of the two");
       }
+    }
+  }
+
+  private void cautions() {
+    for (Caution caution : knowledge.cautions()) {
+      cited("cautions.yaml", caution.key(), caution.source());
+    }
+  }
+
+  private void phrases() {
+    Map<String, List<String>> signs = new LinkedHashMap<>();
+    knowledge.signs().forEach(sign -> signs.put(sign.key(), sign.phrases()));
+    compile("signs", signs);
+    Map<String, List<String>> circumstances = new LinkedHashMap<>();
+    knowledge.circumstances().forEach(one -> circumstances.put(one.key(), one.phrases()));
+    compile("circumstances", circumstances);
+    Map<String, List<String>> styles = new LinkedHashMap<>();
+    knowledge.styles().forEach(style -> styles.put(style.key(), style.phrases()));
+    compile("styles", styles);
+  }
+
+  private void compile(String catalogue, Map<String, List<String>> phrases) {
+    try {
+      PhraseBook.of(phrases, knowledge.words());
+    } catch (IllegalArgumentException fault) {
+      fault(catalogue, fault.getMessage(), "The phrase language is explained in docs");
     }
   }
 

@@ -48,6 +48,7 @@ public final class KnowledgeFolder {
             reader.lists("styles", Style.class),
             reader.list(folder.resolve("readings.yaml"), ReadingKind.class),
             reader.lists("sources", Source.class),
+            reader.list(folder.resolve("cautions.yaml"), Caution.class),
             reader.words());
     if (reader.faults.isEmpty()) {
       reader.faults.addAll(KnowledgeCheck.faults(knowledge));

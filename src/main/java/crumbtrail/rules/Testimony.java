@@ -3,6 +3,7 @@ package crumbtrail.rules;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.workup.Reading;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
@@ -20,8 +21,11 @@ public final class Testimony {
    */
   public void hear(Match match, String cause, double decibans) {
     Rule rule = match.getRule();
-    List<Object> facts =
-        match.getObjects().stream().filter(fact -> !(fact instanceof Bread)).toList();
+    List<Object> facts = new ArrayList<>(match.getObjects());
+    // The kind of bread is worth saying only where nothing else matched.
+    if (facts.size() > 1) {
+      facts.removeIf(Bread.class::isInstance);
+    }
     heard.add(
         new Evidence(
             Catalogue.keyOf(cause),
@@ -37,7 +41,7 @@ public final class Testimony {
   List<Evidence> heard() {
     return heard.stream()
         .sorted(
-            java.util.Comparator.comparing(Evidence::cause)
+            Comparator.comparing(Evidence::cause)
                 .thenComparing(Evidence::rule)
                 .thenComparing(evidence -> evidence.facts().toString()))
         .toList();

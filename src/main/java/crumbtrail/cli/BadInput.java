@@ -1,0 +1,36 @@
+package crumbtrail.cli;
+
+import crumbtrail.sheet.Problem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Thrown when what the user gave cannot be used; carries the lines that tell them why. */
+final class BadInput extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient List<String> lines;
+
+  BadInput(List<String> lines) {
+    super(String.join(System.lineSeparator(), lines));
+    this.lines = List.copyOf(lines);
+  }
+
+  static BadInput of(String source, List<Problem> problems) {
+    List<String> lines = new ArrayList<>();
+    lines.add(source + " cannot be used as it stands (" + problems.size() + " problem(s)):");
+    for (Problem problem : problems) {
+      lines.add(
+          "  "
+              + (problem.where().isEmpty() ? "sheet" : problem.where())
+              + ": "
+              + problem.what()
+              + ". "
+              + problem.remedy());
+    }
+    return new BadInput(lines);
+  }
+
+  List<String> lines() {
+    return lines;
+  }
+}

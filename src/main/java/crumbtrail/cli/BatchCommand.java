@@ -1,0 +1,83 @@
+package crumbtrail.cli;
+
+import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.report.Batch;
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** One report a line for one sheet a line. */
+@Command(
+    name = "batch",
+    mixinStandardHelpOptions = true,
+    description =
+        "Trace many bakes: one sheet a line in, one report a line out, in order. A line that cannot"
+            + " be used yields an error object on its line, and the rest go on.")
+final class BatchCommand implements Callable<Integer> {
+  private static final int PROGRESS_EVERY = 1000;
+
+  @Spec CommandSpec spec;
+
+  @Mixin RulesOption rules;
+
+  @Parameters(
+      paramLabel = "SHEETS.jsonl",
+      description = "bake sheets, one a line; - for standard input")
+  String sheets;
+
+  @Option(
+      names = "--out",
+      paramLabel = "REPORTS.jsonl",
+      description = "write the reports there (standard output unless told)")
+  Path target;
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter err = spec.commandLine().getErr();
+    try (BufferedReader lines = Input.lines(sheets)) {
+      Batch batch = new Batch(Rules.postMortem(rules, err));
+      Batch.Count count;
+      if (target == null) {
+        count = run(batch, lines, spec.commandLine().getOut(), err);
+      } else {
+        count = toFile(batch, lines, err);
+      }
+      err.println(
+          count.reports() + " report(s), " + count.faults() + " line(s) that cannot be used");
+    }
+    return 0;
+  }
+
+  // Written beside the target and moved when complete, so that a broken run leaves no half file
+  // under the name.
+  private Batch.Count toFile(Batch batch, BufferedReader lines, PrintWriter err) throws Exception {
+    Path draft = target.resolveSibling(target.getFileName() + ".part");
+    Batch.Count count;
+    try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(draft))) {
+      count = run(batch, lines, out, err);
+    }
+    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+    return count;
+  }
+
+  private static Batch.Count run(
+      Batch batch, BufferedReader lines, PrintWriter out, PrintWriter err) throws Exception {
+    return batch.run(
+        lines,
+        out,
+        done -> {
+          if (done % PROGRESS_EVERY == 0) {
+            err.println(done + " sheets done");
+          }
+        });
+  }
+}

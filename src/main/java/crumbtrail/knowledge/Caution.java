@@ -1,0 +1,18 @@
+package crumbtrail.knowledge;
+
+import java.util.List;
+
+/**
+ * What to be careful about.
+ *
+ * @param key stable name
+ * @param words the caution, deferring to local food law and qualified advice
+ * @param when the facts that call for it, any of them: "sign KEY", "circumstance KEY", "cause KEY"
+ *     (among the likely ones), "reading NAME" (above nought), or "always"
+ * @param source ids of the bibliography or "common practice"
+ */
+public record Caution(String key, String words, List<String> when, String source) {
+  public Caution {
+    when = when == null ? List.of() : List.copyOf(when);
+  }
+}

@@ -1,0 +1,99 @@
+package crumbtrail.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.sheet.Reading;
+import crumbtrail.sheet.SheetReader;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.LongConsumer;
+
+/**
+ * Traces sheets line by line. Lines of one block are worked on by all cores and written in order.
+ */
+public final class Batch {
+  /** Lines held at a time; memory stays flat however long the input. */
+  private static final int BLOCK = 256;
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final PostMortem postMortem;
+
+  /**
+   * @param postMortem the pipeline
+   */
+  public Batch(PostMortem postMortem) {
+    this.postMortem = postMortem;
+  }
+
+  /** How many reports were made, and how many lines could not be used. */
+  public record Count(long reports, long faults) {}
+
+  /**
+   * Reads sheets, one JSON object a line, and writes one report or error object a line, in the same
+   * order. Empty lines are passed over.
+   *
+   * @param progress told how many sheets are done, after each
+   */
+  public Count run(BufferedReader sheets, PrintWriter reports, LongConsumer progress)
+      throws IOException {
+    long made = 0;
+    long faults = 0;
+    List<Line> block = new ArrayList<>();
+    long number = 0;
+    String text;
+    do {
+      text = sheets.readLine();
+      number++;
+      if (text != null && !text.isBlank()) {
+        block.add(new Line(number, text));
+      }
+      if (block.size() == BLOCK || text == null) {
+        List<Answer> answers = block.parallelStream().map(this::answer).toList();
+        for (Answer answer : answers) {
+          reports.println(answer.json());
+          made += answer.report() ? 1 : 0;
+          faults += answer.report() ? 0 : 1;
+          progress.accept(made + faults);
+        }
+        block.clear();
+      }
+    } while (text != null);
+    reports.flush();
+    if (reports.checkError()) {
+      throw new IOException("the reports cannot be written; is the disk full?");
+    }
+    return new Count(made, faults);
+  }
+
+  private Answer answer(Line line) {
+    try {
+      Reading reading = SheetReader.read(line.text());
+      if (reading.sheet().isEmpty()) {
+        return new Answer(
+            error(line.number(), "the sheet cannot be used", reading.problems()), false);
+      }
+      return new Answer(JsonReport.line(postMortem.trace(reading.sheet().get())), true);
+    } catch (RuntimeException fault) {
+      // A fault of ours on one sheet must not take the others with it.
+      return new Answer(error(line.number(), "a fault of the program: " + fault, List.of()), false);
+    }
+  }
+
+  private static String error(long number, String what, List<?> problems) {
+    try {
+      return JSON.writeValueAsString(
+          Map.of("error", Map.of("line", number, "what", what, "problems", problems)));
+    } catch (JsonProcessingException impossible) {
+      throw new IllegalStateException("plain values cannot fail to be written", impossible);
+    }
+  }
+
+  private record Line(long number, String text) {}
+
+  private record Answer(String json, boolean report) {}
+}

@@ -1,0 +1,215 @@
+package crumbtrail.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.apache.commons.text.WordUtils;
+
+/** A report as plain text for a terminal of 80 columns. */
+public final class TextReport {
+  private static final int WIDTH = 80;
+  private static final int CAUSES_SHOWN = 5;
+  private static final int BAR = 20;
+
+  private final StringBuilder text = new StringBuilder();
+
+  private TextReport() {}
+
+  /** The report as lines of at most 80 characters, ending in a line break. */
+  public static String of(Report report) {
+    TextReport page = new TextReport();
+    page.head(report);
+    page.causes(report);
+    page.open(report);
+    page.formula(report.formula());
+    page.workup(report.workup());
+    page.list("Assumed", report.assumptions());
+    page.list("Take care", report.cautions());
+    return page.text.toString();
+  }
+
+  private void head(Report report) {
+    line((report.title().isBlank() ? "Bake" : report.title()) + " (" + report.style() + ")");
+    text.append("=".repeat(Math.min(WIDTH, text.length() - 1))).append('\n');
+  }
+
+  private void causes(Report report) {
+    if (report.causes().isEmpty()) {
+      paragraph(
+          "",
+          "Nothing on this sheet points to a cause. Say what came out, in your own words, or"
+              + " what was done and for how long.");
+      return;
+    }
+    section("Likely causes");
+    int shown = Math.min(CAUSES_SHOWN, report.causes().size());
+    for (int rank = 0; rank < shown; rank++) {
+      cause(rank + 1, report.causes().get(rank));
+    }
+    if (report.causes().size() > shown) {
+      line("");
+      line(
+          "Less likely: "
+              + String.join(
+                  ", ",
+                  report
+                      .causes()
+                      .subList(shown, Math.min(shown + 5, report.causes().size()))
+                      .stream()
+                      .map(cause -> cause.name() + " " + percent(cause.probability()))
+                      .toList()));
+    }
+  }
+
+  private void cause(int rank, Report.RankedCause cause) {
+    line("");
+    String name = rank + ". " + cause.name();
+    line(
+        String.format(
+            Locale.ROOT,
+            "%-50s %s %4s",
+            name,
+            bar(cause.probability()),
+            percent(cause.probability())));
+    paragraph("   ", cause.what());
+    evidence("   for      ", cause.evidence().stream().filter(e -> e.decibans() > 0).toList());
+    evidence("   against  ", cause.evidence().stream().filter(e -> e.decibans() < 0).toList());
+    paragraph("   change   ", cause.change());
+  }
+
+  private void evidence(String lead, List<Report.EvidenceLine> lines) {
+    for (Report.EvidenceLine line : lines) {
+      paragraph(lead, String.join("; ", line.readings()) + ": " + line.rule());
+    }
+  }
+
+  private void open(Report report) {
+    if (report.together().size() > 1) {
+      section("Together");
+      paragraph(
+          "",
+          "These account for everything you saw: "
+              + String.join(", ", names(report, report.together()))
+              + ".");
+    }
+    list("Nothing here accounts for", report.unexplained());
+    list("Not understood", report.notUnderstood());
+  }
+
+  private void formula(Report.FormulaTable formula) {
+    if (formula == null) {
+      return;
+    }
+    section("Formula");
+    for (Report.FormulaRow row : formula.lines()) {
+      String amount =
+          row.grams() == null
+              ? ""
+              : String.format(
+                  Locale.ROOT,
+                  "%8.1f g %7s",
+                  row.grams(),
+                  row.percent() == null
+                      ? ""
+                      : String.format(Locale.ROOT, "%.1f %%", row.percent()));
+      line(
+          String.format(
+              Locale.ROOT,
+              "%-56s %s",
+              cut(row.written() + (row.part().isEmpty() ? "" : " [" + row.part() + "]"), 56),
+              amount));
+    }
+    line(
+        String.format(
+            Locale.ROOT,
+            "Flour %.0f g, dough %.0f g; hydration %.1f %% poured, %.1f %% with all water",
+            formula.flourGrams(),
+            formula.doughGrams(),
+            formula.hydration().liquid(),
+            formula.hydration().allWater()));
+    formula.contradictions().forEach(said -> paragraph("! ", said));
+  }
+
+  private void workup(Map<String, Report.WorkedReading> workup) {
+    if (workup.isEmpty()) {
+      return;
+    }
+    section("Worked out");
+    workup.forEach(
+        (name, reading) -> {
+          if (reading.value() == 0 && !measured(reading)) {
+            return; // none of it in the dough, and nobody says otherwise
+          }
+          String usual =
+              reading.usualLow() == null
+                  ? ""
+                  : "usual " + number(reading.usualLow()) + " to " + number(reading.usualHigh());
+          line(
+              String.format(
+                  Locale.ROOT,
+                  "%-20s %9s %-12s %-11s %s",
+                  name,
+                  number(reading.value()),
+                  reading.unit(),
+                  reading.known(),
+                  usual));
+        });
+  }
+
+  private void list(String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      section(heading);
+      items.forEach(item -> paragraph("- ", item));
+    }
+  }
+
+  private static List<String> names(Report report, List<String> keys) {
+    List<String> names = new ArrayList<>();
+    for (String key : keys) {
+      report.causes().stream()
+          .filter(cause -> cause.key().equals(key))
+          .findFirst()
+          .ifPresent(cause -> names.add(cause.name()));
+    }
+    return names;
+  }
+
+  private void section(String heading) {
+    line("");
+    line(heading);
+    line("-".repeat(heading.length()));
+  }
+
+  private void paragraph(String lead, String words) {
+    String indent = " ".repeat(lead.length());
+    String wrapped = WordUtils.wrap(words.strip(), WIDTH - lead.length(), "\n" + indent, true);
+    line(lead + wrapped);
+  }
+
+  private void line(String line) {
+    text.append(line.stripTrailing()).append('\n');
+  }
+
+  private static boolean measured(Report.WorkedReading reading) {
+    return reading.known().equals("measured");
+  }
+
+  private static String bar(double probability) {
+    int filled = (int) Math.round(probability * BAR);
+    return "#".repeat(filled) + ".".repeat(BAR - filled);
+  }
+
+  private static String percent(double probability) {
+    return Math.round(probability * 100) + " %";
+  }
+
+  private static String number(double value) {
+    double size = Math.abs(value);
+    return String.format(Locale.ROOT, size >= 100 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", value);
+  }
+
+  private static String cut(String words, int width) {
+    return words.length() <= width ? words : words.substring(0, width - 1) + "…";
+  }
+}

@@ -1,0 +1,34 @@
+package crumbtrail.rules;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.workup.Workup;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the rules see of a workup. */
+public final class Facts {
+  private Facts() {}
+
+  /** Readings, signs, circumstances and the bread, as the rules see them. */
+  public static List<Object> of(Workup workup) {
+    List<Object> facts = new ArrayList<>(workup.readings());
+    workup
+        .heard()
+        .signs()
+        .forEach(
+            sign ->
+                facts.add(
+                    new SignFact(
+                        Catalogue.spoken(sign.key()), sign.seen(), sign.degree(), sign.words())));
+    workup
+        .heard()
+        .circumstances()
+        .forEach(
+            circumstance ->
+                facts.add(
+                    new CircumstanceFact(
+                        Catalogue.spoken(circumstance.key()), circumstance.words())));
+    facts.add(new Bread(workup.style().name(), workup.style().tags()));
+    return facts;
+  }
+}

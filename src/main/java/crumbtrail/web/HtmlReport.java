@@ -1,0 +1,37 @@
+package crumbtrail.web;
+
+import crumbtrail.report.Report;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** The report page as one file that needs no server: its stylesheet is in it. */
+public final class HtmlReport {
+  private static final String LINK = "<link rel=\"stylesheet\" href=\"/assets/crumbtrail.css\">";
+
+  private HtmlReport() {}
+
+  /** The page. */
+  public static String page(Report report) {
+    StringOutput output = new StringOutput();
+    TemplateEngine.createPrecompiled(ContentType.Html)
+        .render("report.jte", Map.of("report", ReportViews.of(report)), output);
+    return output.toString().replace(LINK, "<style>\n" + stylesheet() + "</style>");
+  }
+
+  private static String stylesheet() {
+    try (InputStream in = HtmlReport.class.getResourceAsStream("/public/crumbtrail.css")) {
+      if (in == null) {
+        throw new IllegalStateException("the stylesheet is missing from the program");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException fault) {
+      throw new UncheckedIOException(fault);
+    }
+  }
+}

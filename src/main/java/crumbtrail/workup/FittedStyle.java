@@ -1,0 +1,47 @@
+package crumbtrail.workup;
+
+import crumbtrail.formula.Formula;
+import crumbtrail.formula.Level;
+import crumbtrail.knowledge.Style;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Fits a named style to the formula at hand. */
+final class FittedStyle {
+  private static final double WHOLE_GRAIN = 40;
+  private static final double RYE = 20;
+
+  private FittedStyle() {}
+
+  /**
+   * The style with the tags that the formula adds. A bread raised by starter alone has no usual
+   * range of yeast, and its proof is a sourdough's.
+   */
+  static Style of(Style style, Formula formula) {
+    Set<String> tags = new LinkedHashSet<>(style.tags());
+    Map<String, Style.Range> ranges = new HashMap<>(style.ranges());
+    boolean sourdough = value(formula, "starter") > 0 && value(formula, "yeast") <= 0.02;
+    if (sourdough) {
+      tags.add("sourdough");
+      ranges.remove("yeast");
+      if (!style.tags().contains("sourdough")) {
+        List.of("bulk time", "proof time").forEach(ranges::remove);
+      }
+    }
+    if (value(formula, "whole grain") >= WHOLE_GRAIN) {
+      tags.add("wholegrain");
+    }
+    if (value(formula, "rye") >= RYE) {
+      tags.add("rye");
+    }
+    return new Style(
+        style.key(), style.name(), List.copyOf(tags), style.phrases(), ranges, style.habits());
+  }
+
+  private static double value(Formula formula, String reading) {
+    return formula.reading(reading).map(Level::value).orElse(0.0);
+  }
+}

@@ -1,0 +1,150 @@
+package crumbtrail.workup;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.CircumstanceKind;
+import crumbtrail.knowledge.Knowledge;
+import crumbtrail.knowledge.SignKind;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.BakeSheet.Degree;
+import crumbtrail.sheet.BakeSheet.SeenSign;
+import crumbtrail.words.Match;
+import crumbtrail.words.PhraseBook;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Finds signs and circumstances in the baker's own words. Immutable; safe for use by many threads.
+ */
+public final class Hearing {
+  private final Catalogue catalogue;
+  private final PhraseBook signs;
+  private final PhraseBook circumstances;
+
+  /**
+   * @param catalogue whose phrases to listen for
+   */
+  public Hearing(Catalogue catalogue) {
+    this.catalogue = catalogue;
+    Knowledge knowledge = catalogue.knowledge();
+    signs =
+        PhraseBook.of(
+            knowledge.signs().stream().collect(Collectors.toMap(SignKind::key, SignKind::phrases)),
+            knowledge.words());
+    circumstances =
+        PhraseBook.of(
+            knowledge.circumstances().stream()
+                .collect(Collectors.toMap(CircumstanceKind::key, CircumstanceKind::phrases)),
+            knowledge.words());
+  }
+
+  /** Everything that the sheet says in words: signs, remarks, and fields that hold words. */
+  public Heard hear(BakeSheet sheet) {
+    Ear ear = new Ear();
+    sheet.seen().forEach(ear::seen);
+    sheet.notSeen().forEach(ear::notSeen);
+    sheet.process().remarks().forEach(ear::remark);
+    ProcessWords.of(sheet.process()).forEach(ear::field);
+    return ear.heard();
+  }
+
+  private Optional<String> signKey(String words) {
+    String key = words.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
+    return catalogue.sign(key).map(SignKind::key);
+  }
+
+  /** Collects what is understood of one sheet. */
+  private final class Ear {
+    private final Map<String, Heard.Sign> heardSigns = new LinkedHashMap<>();
+    private final Map<String, Heard.Circumstance> heardCircumstances = new LinkedHashMap<>();
+    private final List<String> notUnderstood = new ArrayList<>();
+
+    void seen(SeenSign seen) {
+      Optional<String> key = signKey(seen.words());
+      if (key.isPresent()) {
+        sign(key.get(), true, seen.degree().orElse(Degree.PLAIN), seen.words());
+        return;
+      }
+      boolean understood = signs(seen.words(), seen.degree());
+      understood |= circumstances(seen.words());
+      if (!understood) {
+        notUnderstood.add(seen.words());
+      }
+    }
+
+    void notSeen(String words) {
+      Optional<String> key = signKey(words);
+      if (key.isPresent()) {
+        sign(key.get(), false, Degree.PLAIN, words);
+        return;
+      }
+      List<Match> matches = signs.match(words);
+      matches.forEach(match -> sign(match.key(), false, Degree.PLAIN, words));
+      if (matches.isEmpty()) {
+        notUnderstood.add(words);
+      }
+    }
+
+    void remark(String words) {
+      boolean understood = circumstances(words);
+      understood |= signs(words, Optional.empty());
+      if (!understood) {
+        notUnderstood.add(words);
+      }
+    }
+
+    // The words of a field mean something in their place; that nothing is found in them is no
+    // failure to understand.
+    void field(ProcessWords field) {
+      field.circumstance().ifPresent(key -> circumstance(key, field.words()));
+      circumstances(field.words());
+    }
+
+    private boolean signs(String words, Optional<Degree> degree) {
+      List<Match> matches = signs.match(words);
+      for (Match match : matches) {
+        Degree said = Degree.valueOf(match.degree().name());
+        sign(match.key(), !match.negated(), degree.orElse(said), match.spoken());
+      }
+      return !matches.isEmpty();
+    }
+
+    private boolean circumstances(String words) {
+      List<Match> matches = circumstances.match(words);
+      matches.stream()
+          .filter(match -> !match.negated())
+          .forEach(match -> circumstance(match.key(), match.spoken()));
+      return !matches.isEmpty();
+    }
+
+    private void sign(String key, boolean seen, Degree degree, String words) {
+      heardSigns.merge(
+          key, new Heard.Sign(key, seen, degree, words), (old, other) -> stronger(old, other));
+    }
+
+    // What was seen once was seen; of two sightings the more marked one counts.
+    private static Heard.Sign stronger(Heard.Sign old, Heard.Sign other) {
+      if (old.seen() != other.seen()) {
+        return old.seen() ? old : other;
+      }
+      return other.degree().compareTo(old.degree()) > 0 ? other : old;
+    }
+
+    private void circumstance(String key, String words) {
+      if (catalogue.circumstance(key).isPresent()) {
+        heardCircumstances.putIfAbsent(key, new Heard.Circumstance(key, words));
+      }
+    }
+
+    Heard heard() {
+      return new Heard(
+          List.copyOf(heardSigns.values()),
+          List.copyOf(heardCircumstances.values()),
+          notUnderstood);
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package crumbtrail.workup;
+
+import crumbtrail.formula.Formula;
+import crumbtrail.formula.FormulaWorker;
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Style;
+import crumbtrail.pantry.Pantry;
+import crumbtrail.sheet.BakeProcess;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Reading.Known;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Works out what a bake sheet holds. Immutable; safe for use by many threads. */
+public final class SheetWorkup {
+  private final Catalogue catalogue;
+  private final Pantry pantry;
+  private final Hearing hearing;
+  private final StyleFinder styles;
+
+  /**
+   * @param catalogue signs, circumstances, styles, readings
+   * @param pantry ingredients
+   */
+  public SheetWorkup(Catalogue catalogue, Pantry pantry) {
+    this.catalogue = catalogue;
+    this.pantry = pantry;
+    this.hearing = new Hearing(catalogue);
+    this.styles = new StyleFinder(catalogue);
+  }
+
+  /** Everything that can be worked out from the sheet; never throws for what a sheet says. */
+  public Workup work(BakeSheet sheet) {
+    Formula formula = FormulaWorker.work(sheet, pantry);
+    List<String> assumptions = new ArrayList<>(formula.assumptions());
+    Heard heard = hearing.hear(sheet);
+    Optional<Style> told = styles.named(sheet.style()).or(() -> styles.named(sheet.title()));
+    Style style = FittedStyle.of(told.orElseGet(() -> styles.guessed(formula)), formula);
+    if (told.isEmpty()) {
+      assumptions.add(
+          "No style of bread that I know is named; the ranges are those of " + style.name() + ".");
+    }
+    ReadingList readings = new ReadingList(catalogue, style);
+    formula(formula, readings);
+    process(sheet.process(), readings, formula);
+    return new Workup(
+        style,
+        formula,
+        readings.all(),
+        withFormula(heard, formula, styleNotUnderstood(sheet, told)),
+        assumptions);
+  }
+
+  private static void formula(Formula formula, ReadingList readings) {
+    formula
+        .readings()
+        .forEach(
+            (name, level) ->
+                readings.put(name, level.value(), level.low(), level.high(), Known.WORKED_OUT));
+  }
+
+  private static void process(BakeProcess process, ReadingList readings, Formula formula) {
+    VesselWorkup.work(process, readings);
+    TemperatureWorkup.work(process, readings);
+    MixingWorkup.work(process, readings);
+    boolean tolerant = formula.circumstances().contains("osmotolerant-yeast");
+    RiseWorkup.work(process, readings, Dose.of(readings, tolerant));
+    OvenWorkup.work(process, readings);
+  }
+
+  private Heard withFormula(Heard heard, Formula formula, List<String> more) {
+    List<Heard.Circumstance> circumstances = new ArrayList<>(heard.circumstances());
+    for (String key : formula.circumstances()) {
+      boolean known = catalogue.circumstance(key).isPresent();
+      boolean heardAlready = circumstances.stream().anyMatch(one -> one.key().equals(key));
+      if (known && !heardAlready) {
+        circumstances.add(new Heard.Circumstance(key, "the formula"));
+      }
+    }
+    List<String> notUnderstood = new ArrayList<>(heard.notUnderstood());
+    formula.notUnderstood().forEach(line -> notUnderstood.add(line.written()));
+    notUnderstood.addAll(more);
+    return new Heard(heard.signs(), circumstances, notUnderstood);
+  }
+
+  // A bare "bread" or "loaf" names no style, and there is nothing in it to misunderstand.
+  private static List<String> styleNotUnderstood(BakeSheet sheet, Optional<Style> told) {
+    String words = sheet.style().strip().toLowerCase(Locale.ROOT);
+    boolean bare =
+        words.matches(
+            "(a |my |the )?(home[- ]?made |home |yeasted |yeast )?(bread|loaf|loaves|dough)?");
+    return told.isPresent() || bare ? List.of() : List.of(sheet.style());
+  }
+}

@@ -1,0 +1,110 @@
+package crumbtrail.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The bake goes one way through the house. */
+@AnalyzeClasses(packages = "crumbtrail", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  @ArchTest
+  static final ArchRule the_bake_goes_one_way =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("quantity")
+          .definedBy("crumbtrail.quantity..")
+          .layer("words")
+          .definedBy("crumbtrail.words..")
+          .layer("knowledge")
+          .definedBy("crumbtrail.knowledge..")
+          .layer("sheet")
+          .definedBy("crumbtrail.sheet..")
+          .layer("pantry")
+          .definedBy("crumbtrail.pantry..")
+          .layer("formula")
+          .definedBy("crumbtrail.formula..")
+          .layer("dough")
+          .definedBy("crumbtrail.dough..")
+          .layer("oven")
+          .definedBy("crumbtrail.oven..")
+          .layer("workup")
+          .definedBy("crumbtrail.workup..")
+          .layer("rules")
+          .definedBy("crumbtrail.rules..")
+          .layer("findings")
+          .definedBy("crumbtrail.findings..")
+          .layer("report")
+          .definedBy("crumbtrail.report..")
+          .layer("web")
+          .definedBy("crumbtrail.web..")
+          .layer("cli")
+          .definedBy("crumbtrail.cli..")
+          .whereLayer("cli")
+          .mayNotBeAccessedByAnyLayer()
+          .whereLayer("web")
+          .mayOnlyBeAccessedByLayers("cli")
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("web", "cli")
+          .whereLayer("findings")
+          .mayOnlyBeAccessedByLayers("report")
+          .whereLayer("rules")
+          .mayOnlyBeAccessedByLayers("findings", "report", "cli")
+          .whereLayer("workup")
+          .mayOnlyBeAccessedByLayers("rules", "findings", "report")
+          .whereLayer("formula")
+          .mayOnlyBeAccessedByLayers("workup", "report")
+          .whereLayer("dough")
+          .mayOnlyBeAccessedByLayers("workup")
+          .whereLayer("oven")
+          .mayOnlyBeAccessedByLayers("workup")
+          .because("each step reads what came before it and no step reaches back");
+
+  @ArchTest
+  static final ArchRule packages_have_no_cycles =
+      slices()
+          .matching("crumbtrail.(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("a cycle would let a later step change an earlier one");
+
+  @ArchTest
+  static final ArchRule only_rules_sees_drools =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("crumbtrail.rules..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.drools..", "org.kie..")
+          .because("the engine is a detail of how rules run");
+
+  @ArchTest
+  static final ArchRule only_web_sees_javalin =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("crumbtrail.web..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "io.javalin..", "org.eclipse.jetty..", "jakarta.servlet..", "gg.jte..")
+          .because("pages are one face of two");
+
+  @ArchTest
+  static final ArchRule only_cli_prints =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("crumbtrail.cli..")
+          .and()
+          .doNotHaveFullyQualifiedName("crumbtrail.rules.RuleBaseBuilder")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .because(
+              "what computes returns its result; the build step that compiles rules is a program");
+}
