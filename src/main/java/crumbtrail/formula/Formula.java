@@ -20,7 +20,8 @@ import java.util.Set;
  * @param readings by the name that rules use, in percent of flour unless docs/science/formula.md
  *     says otherwise; a reading that the sheet leaves unknown is missing
  * @param allWater percent of flour, with the water of butter and other fats
- * @param effectiveProtein percent protein of flour and added gluten together
+ * @param flourAloneProtein percent protein of the flour without added gluten, which the reading
+ *     "flour protein" counts in
  * @param parts preferments, soakers and scalds, each on its own flour
  * @param notUnderstood lines whose ingredient or amount is unknown
  * @param contradictions places where the sheet says two things that cannot both be true
@@ -35,7 +36,7 @@ public record Formula(
     Map<String, Level> percentByKind,
     Map<String, Level> readings,
     Optional<Level> allWater,
-    Optional<Level> effectiveProtein,
+    Optional<Level> flourAloneProtein,
     List<Part> parts,
     List<NotUnderstood> notUnderstood,
     List<Contradiction> contradictions,

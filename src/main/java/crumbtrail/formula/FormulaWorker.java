@@ -34,7 +34,7 @@ public final class FormulaWorker {
     if (flour.value() <= 0) {
       return empty(tally, notes, circumstances, dough.scaleKnown);
     }
-    Readings readings = new Readings(tally, dough.unmeasured, whole);
+    Readings readings = new Readings(tally, dough.unmeasured, dough.flourNamed, whole);
     Map<String, Level> named = readings.all();
     if (dough.scaleKnown) {
       named.put("dough weight", tally.get(Item.DOUGH));
@@ -49,7 +49,7 @@ public final class FormulaWorker {
         percents(dough.shares, flour, FormulaWorker::kindWord),
         named,
         readings.allWater(),
-        readings.effectiveProtein(),
+        readings.flourAloneProtein(),
         parts,
         notes.notUnderstood(),
         notes.contradictions(),

@@ -9,6 +9,7 @@ import crumbtrail.quantity.Quantity;
 import crumbtrail.sheet.FormulaLine;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,15 @@ final class LineWeigher {
               + "|finish|fry|deep[- ]fry|filling|serv|decorat|scatter|basket)"
               + "|\\begg\\s*wash\\b|\\b(?:topping|glaze|filling|icing|frosting)\\b",
           Pattern.CASE_INSENSITIVE);
+
+  /** "500 g flour, plus extra for dusting": the amount is for the dough. */
+  private static final Pattern EXTRA =
+      Pattern.compile("^(?:plus|and|with|\\+)\\b|\\b(?:extra|more|additional)\\b");
+
+  private static final Pattern TWO_THINGS = Pattern.compile("(?:\\+|\\bplus)\\s*\\d");
+
+  private static final Pattern SPOONED = Pattern.compile("\\b(?:spooned|sifted|loose)");
+  private static final Pattern SCOOPED = Pattern.compile("\\b(?:scoop|dip|heap|packed)");
 
   private final Pantry pantry;
   private final Notes notes;
@@ -44,7 +54,13 @@ final class LineWeigher {
     Optional<Level> grams = grams(line, find.map(Find::ingredient));
     boolean inDough =
         !NOT_IN_DOUGH.matcher(line.ingredient()).find()
-            && line.notes().stream().noneMatch(note -> NOT_IN_DOUGH.matcher(note).find());
+            && line.notes().stream()
+                .filter(note -> !EXTRA.matcher(note).find())
+                .noneMatch(note -> NOT_IN_DOUGH.matcher(note).find());
+    if (inDough && TWO_THINGS.matcher(line.ingredient()).find()) {
+      notes.notUnderstood(
+          line.where(), line.written(), "two things on one line: only the first is counted");
+    }
     return new WeighedLine(line, find, grams, way, inDough);
   }
 
@@ -88,10 +104,23 @@ final class LineWeigher {
     }
     Optional<Level> first = ingredient.flatMap(known -> Measures.grams(known, amount, line.size()));
     if (first.isPresent()) {
-      return first;
+      return first.map(
+          level -> amount.dimension() == Dimension.VOLUME ? filled(line, level) : level);
     }
     // "1 can (400 g)": the other amount may be the one that can be weighed.
     return line.alsoGiven().flatMap(other -> otherGrams(line, ingredient, other));
+  }
+
+  /** A baker who says how the cup was filled narrows its weight to the light or the heavy side. */
+  private static Level filled(FormulaLine line, Level level) {
+    String said = String.join(" ", line.notes()).toLowerCase(Locale.ROOT);
+    if (SPOONED.matcher(said).find()) {
+      return Level.of(level.low(), (level.low() + level.value()) / 2, level.value());
+    }
+    if (SCOOPED.matcher(said).find()) {
+      return Level.of(level.value(), (level.value() + level.high()) / 2, level.high());
+    }
+    return level;
   }
 
   private static Optional<Level> otherGrams(

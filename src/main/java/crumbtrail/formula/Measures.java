@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * Turns volumes and counts of an ingredient into grams, with the published spread of the measure.
  */
 final class Measures {
-  private static final double CUP_ML = 236.588;
+  private static final double CUP_ML = 236.5882365;
   private static final double TABLESPOON_ML = CUP_ML / 16;
   private static final double TEASPOON_ML = CUP_ML / 48;
 

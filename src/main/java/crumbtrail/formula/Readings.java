@@ -15,15 +15,19 @@ final class Readings {
   private final Tally tally;
   private final Level flour;
   private final Set<Kind> unmeasured;
+  private final boolean flourNamed;
   private final boolean whole;
   private final Map<String, Level> readings = new LinkedHashMap<>();
 
   /**
    * @param unmeasured kinds of which the sheet names something without saying how much
+   * @param flourNamed whether the sheet names any flour; of a flour only taken for granted neither
+   *     protein nor thirst is known
    * @param whole whether the sheet gives a whole formula, so that what it does not name is not
    *     there; of a few loose percentages nothing is known but what they say
    */
-  Readings(Tally tally, Set<Kind> unmeasured, boolean whole) {
+  Readings(Tally tally, Set<Kind> unmeasured, boolean flourNamed, boolean whole) {
+    this.flourNamed = flourNamed;
     this.tally = tally;
     this.flour = tally.get(Item.FLOUR);
     this.unmeasured = unmeasured;
@@ -46,7 +50,7 @@ final class Readings {
     share("prefermented flour", Item.PREFERMENTED, Kind.STARTER);
     share("whole grain", Item.WHOLE_GRAIN, Kind.FLOUR);
     share("rye", Item.RYE, Kind.FLOUR);
-    protein().ifPresent(level -> readings.put("flour protein", level));
+    flourAloneProtein().ifPresent(level -> readings.put("flour protein", withGluten(level)));
     saltSubstitute();
     waterBalance().ifPresent(level -> readings.put("water balance", level));
     return readings;
@@ -81,17 +85,12 @@ final class Readings {
     return allButFat().map(level -> level.plus(fat)).filter(level -> level.value() > 0);
   }
 
-  /** Percent protein of flour and added gluten together, empty if no flour's protein is known. */
-  Optional<Level> effectiveProtein() {
-    return protein()
-        .map(
-            blend -> {
-              double gluten = tally.get(Item.GLUTEN).value();
-              double added = tally.get(Item.GLUTEN_PROTEIN).value();
-              double all = flour.value() + gluten;
-              double part = flour.value() / all;
-              return blend.times(part).plus(Level.exact(added / all * 100));
-            });
+  /** Percent protein of flour and added gluten together. */
+  private Level withGluten(Level blend) {
+    double gluten = tally.get(Item.GLUTEN).value();
+    double added = tally.get(Item.GLUTEN_PROTEIN).value();
+    double all = flour.value() + gluten;
+    return blend.times(flour.value() / all).plus(Level.exact(added / all * 100));
   }
 
   private void put(String name, Item item, Kind kind) {
@@ -113,9 +112,10 @@ final class Readings {
     return grams.value() > 0 || (whole && !unmeasured.contains(kind));
   }
 
-  private Optional<Level> protein() {
+  /** Percent protein of the flour, empty if that of no flour is known. */
+  Optional<Level> flourAloneProtein() {
     Level known = tally.get(Item.PROTEIN_FLOUR);
-    if (known.value() <= 0) {
+    if (known.value() <= 0 || !flourNamed) {
       return Optional.empty();
     }
     return Optional.of(tally.get(Item.FLOUR_PROTEIN).times(100 / known.value()));
@@ -130,7 +130,7 @@ final class Readings {
   }
 
   private Optional<Level> waterBalance() {
-    Optional<Level> protein = protein();
+    Optional<Level> protein = flourAloneProtein();
     Optional<Level> water = allButFat().filter(level -> level.value() > 0);
     boolean bread = tally.get(Item.GLUTEN_FLOUR).value() >= flour.value() / 2;
     if (protein.isEmpty() || water.isEmpty() || !bread) {

@@ -39,6 +39,7 @@ final class Tally {
     MILK_SOLIDS,
     PREFERMENTED,
     STARTER,
+    /** Malt that still works on starch. */
     MALT,
     INCLUSIONS,
     /** Water that bran, flakes, gluten and the like bind beyond flour. */
@@ -173,7 +174,11 @@ final class Tally {
     switch (known.kind()) {
       case YEAST -> put(Item.YEAST, grams.times(known.yeastFactor()));
       case EGG -> put(Item.EGG, grams.times(known.has("dried") ? DRIED_EGG : 1));
-      case MALT -> put(Item.MALT, grams);
+      case MALT -> {
+        if (known.has("diastatic")) {
+          put(Item.MALT, grams);
+        }
+      }
       case INCLUSION -> put(Item.INCLUSIONS, grams);
       case GLUTEN -> {
         put(Item.GLUTEN, grams);

@@ -11,16 +11,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
-/** All known ingredients, found by the names bakers give them. Never changes once made. */
+/**
+ * All known ingredients, found by the names bakers give them. What it answers never changes once it
+ * is made; it may be asked from several threads.
+ */
 public final class Pantry {
   /** What follows one of these says where or how, not what: "water from the tap". */
   private static final Pattern TAIL =
       Pattern.compile(
           "\\s+(?:from|for|at|with|in|to|plus|such as|like|into|until|if|per)\\s.*|[,;:(].*|\\s-\\s.*",
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  private static final Pattern SUM = Pattern.compile("(?:\\+|\\bplus)\\s*\\d.*", Pattern.DOTALL);
+
+  /** Characters in a name; nothing longer names one ingredient. */
+  private static final int LONGEST = 200;
+
+  /** Names kept with what they mean: recipes use few names often. */
+  private static final int REMEMBERED = 4096;
 
   private static final Pattern EITHER =
       Pattern.compile("\\s+or\\s+|\\s*/\\s*", Pattern.CASE_INSENSITIVE);
@@ -37,6 +49,8 @@ public final class Pantry {
 
   /** By its words in alphabetical order: the short way for names the pantry has as they stand. */
   private final Map<List<String>, Entry> exact = new HashMap<>();
+
+  private final Map<String, Optional<Find>> remembered = new ConcurrentHashMap<>();
 
   private Pantry(Collection<Ingredient> ingredients) {
     all = List.copyOf(ingredients);
@@ -98,12 +112,27 @@ public final class Pantry {
    * within the words wins, so "strong white bread flour" is bread flour.
    */
   public Optional<Find> find(String name) {
-    String text = name.strip();
-    Optional<Find> whole = search(text);
+    if (name.length() > LONGEST) {
+      return Optional.empty();
+    }
+    Optional<Find> known = remembered.get(name);
+    if (known == null) {
+      known = search(name);
+      if (remembered.size() < REMEMBERED) {
+        remembered.put(name, known);
+      }
+    }
+    return known;
+  }
+
+  private Optional<Find> search(String name) {
+    // "egg + 1 yolk" is an egg first of all, never an egg yolk.
+    String text = SUM.matcher(name).replaceFirst("").strip();
+    Optional<Find> whole = best(text);
     if (whole.isPresent() && !whole.get().assumed()) {
       return whole;
     }
-    Optional<Find> shorter = search(TAIL.matcher(text).replaceFirst(""));
+    Optional<Find> shorter = best(TAIL.matcher(text).replaceFirst(""));
     if (shorter.isPresent() && !shorter.get().assumed()) {
       return shorter;
     }
@@ -115,7 +144,7 @@ public final class Pantry {
     }
     String[] either = EITHER.split(text, -1);
     for (String part : either.length > 1 ? either : new String[0]) {
-      Optional<Find> one = search(part);
+      Optional<Find> one = best(part);
       if (one.isPresent()) {
         return Optional.of(guess(one.get().ingredient(), one.get().name(), text));
       }
@@ -123,7 +152,7 @@ public final class Pantry {
     return Optional.empty();
   }
 
-  private Optional<Find> search(String text) {
+  private Optional<Find> best(String text) {
     List<String> words = Names.words(text);
     if (words.isEmpty()) {
       return Optional.empty();
