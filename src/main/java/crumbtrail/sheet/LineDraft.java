@@ -34,6 +34,7 @@ final class LineDraft {
           "(?:,? ?(?:at|about|around|heated to|warmed to) )*(?:\\d{1,3}(?:[.,]\\d)? ?- ?)?"
               + "(?:\\d{1,3}(?:[.,]\\d)? ?(?:°|degrees?|deg\\.?) ?(?:C|F|celsius|fahrenheit)?\\b"
               + "|(?:2[1-9]|[3-9]\\d|1\\d\\d|2\\d\\d)(?:[.,]\\d)? ?(?:C|F|celsius|fahrenheit)\\b)");
+  private static final Pattern SAID_AGAIN = pattern(" [/|=] (?=\\d)");
   private static final Pattern PART_OF = pattern("^(?:the )?(juice|zest|rind|peel) of (?=\\S)");
   private static final Pattern HALF_AND_HALF = pattern("^half[- ]and[- ]half\\b.*");
 
@@ -256,6 +257,14 @@ final class LineDraft {
 
   /** Finds a weight or volume after a percentage, a number or an amount: "2 % milk, 250 ml". */
   private void alsoLater() {
+    Matcher again = SAID_AGAIN.matcher(rest);
+    if (again.find()) {
+      int place = again.end();
+      int end = amounts.readAt(rest, place, false);
+      if (end > place) {
+        cut(again.start(), end);
+      }
+    }
     boolean weighed = amounts.of(Dimension.MASS).isPresent();
     if (weighed || amounts.of(Dimension.VOLUME).isPresent()) {
       return;

@@ -21,6 +21,7 @@ final class LineWords {
           "cooled",
           "chilled",
           "ice-cold",
+          "hand-hot",
           "iced",
           "room-temperature",
           "scalded",

@@ -28,7 +28,7 @@ final class Part {
 
   private static final Pattern TAIL =
       Pattern.compile(
-          "(?:,| ?\\(| (?:in|at|on|under|with|until|then|by|from|covered|uncovered|before|after)\\b)"
+          "(?:,| ?\\(| (?:in|at|on|under|with|until|then|by|from|covered|uncovered|before|after|fan)\\b)"
               + "[^\\d/]*",
           Pattern.CASE_INSENSITIVE);
 

@@ -74,6 +74,8 @@ class IngredientLineTest {
         "1/3 cup packed brown sugar     | brown sugar | 78.8627 CUP | | packed",
         "3 medium potatoes, boiled and mashed | potatoes | 3 PIECE | | boiled and mashed",
         "250 g strong white bread flour | strong white bread flour | 250 GRAM | | ''",
+        "60 g sugar / 5 tbsp            | sugar | 60 GRAM | 73.9338 TABLESPOON | ''",
+        "300ml hand-hot water           | water | 300 MILLILITRE | | hand-hot",
         "0.1 g instant yeast            | instant yeast | 0.1 GRAM | | ''",
       })
   void takesLinesApart(String text, String name, String amount, String also, String notes) {
