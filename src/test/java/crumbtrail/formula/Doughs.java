@@ -32,6 +32,11 @@ final class Doughs {
   }
 
   static BakeSheet sheet(List<Preferment> preferments, List<String> remarks, String... lines) {
+    return sheetOf(preferments, remarks, lines("formula", lines));
+  }
+
+  static BakeSheet sheetOf(
+      List<Preferment> preferments, List<String> remarks, List<FormulaLine> lines) {
     BakeProcess process =
         new BakeProcess(
             Optional.empty(),
@@ -63,8 +68,7 @@ final class Doughs {
             new BakeProcess.Storage(Optional.empty(), Optional.empty()),
             Optional.empty(),
             remarks);
-    return new BakeSheet(
-        "", "", lines("formula", lines), preferments, process, List.of(), List.of(), List.of());
+    return new BakeSheet("", "", lines, preferments, process, List.of(), List.of(), List.of());
   }
 
   private static List<FormulaLine> lines(String where, String... texts) {
