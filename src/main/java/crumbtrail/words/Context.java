@@ -78,7 +78,13 @@ record Context(Set<String> subjects, Set<String> praise, Set<String> approval) {
   /** Whether a row of words is plain praise. */
   boolean praise(List<Token> tokens) {
     boolean good = false;
-    for (Token token : tokens) {
+    for (int i = 0; i < tokens.size(); i++) {
+      Token token = tokens.get(i);
+      if (i + 1 < tokens.size()
+          && Grammar.DENIERS.contains(token.word())
+          && Grammar.BLAME.contains(tokens.get(i + 1).word())) {
+        return true;
+      }
       if (Grammar.DENIERS.contains(token.word()) || token.is("too")) {
         return false;
       }

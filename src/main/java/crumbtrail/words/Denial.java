@@ -3,11 +3,13 @@ package crumbtrail.words;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 
 /** Which words of a sentence deny, and what they reach. */
 final class Denial {
   private static final int REACH = 4;
   private static final int REACH_BACK = 2;
+  private static final Set<String> FAILED = Set.of("to", "the", "my", "a", "its");
 
   private final List<Token> tokens;
   private final List<Integer> deniers = new ArrayList<>();
@@ -19,7 +21,7 @@ final class Denial {
     this.tokens = tokens;
     for (int i = 0; i < tokens.size(); i++) {
       String word = tokens.get(i).word();
-      if (tokens.get(i).compound()) {
+      if (tokens.get(i).compound() && !word.equals("non")) {
         continue;
       }
       if (Grammar.DENIERS.contains(word) && denies(i)) {
@@ -53,7 +55,7 @@ final class Denial {
     if (word.equals("not") && Grammar.SOFTENED.contains(next)) {
       softened.set(i);
     }
-    return !Grammar.FAILING.contains(word) || next.equals("to");
+    return !Grammar.FAILING.contains(word) || FAILED.contains(next);
   }
 
   /** "instead of", "rather than", "in place of" deny what follows closely. */
@@ -67,7 +69,7 @@ final class Denial {
   }
 
   private boolean withholds(int i) {
-    return !Grammar.FAILING.contains(word(i)) || word(i + 1).equals("to");
+    return !Grammar.FAILING.contains(word(i)) || FAILED.contains(word(i + 1));
   }
 
   /**
@@ -105,8 +107,11 @@ final class Denial {
     return best < 0 || reach(denier, own) < reach(best, own);
   }
 
-  /** Whether a phrase without {@code not} is denied by a word that no other phrase has used up. */
-  boolean denied(Candidate candidate, BitSet usedUp) {
+  /**
+   * Whether a phrase without {@code not} is denied by a word that no phrase about other words has
+   * used up.
+   */
+  boolean denied(Candidate candidate, List<Candidate> all) {
     for (int replacer : replacers) {
       int reach = reach(replacer, candidate.words());
       if (!candidate.words().get(replacer) && reach >= 0 && reach < REACH_BACK) {
@@ -115,13 +120,17 @@ final class Denial {
     }
     for (int denier : deniers) {
       if (!candidate.words().get(denier)
-          && !usedUp.get(denier)
+          && all.stream().noneMatch(other -> usesUp(other, denier, candidate))
           && !softened.get(denier)
           && reach(denier, candidate.words()) >= 0) {
         return true;
       }
     }
     return false;
+  }
+
+  private static boolean usesUp(Candidate other, int denier, Candidate candidate) {
+    return other.denier() == denier && !other.words().intersects(candidate.words());
   }
 
   /** Whether it is said to be so only a little: "not very sour". */

@@ -32,6 +32,7 @@ final class Grammar {
           "refusing",
           "unable",
           "devoid",
+          "non",
           "free",
           "absence",
           "nope");

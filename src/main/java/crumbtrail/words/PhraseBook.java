@@ -191,21 +191,15 @@ public final class PhraseBook {
     List<Token> tokens = clause.tokens().subList(begin, clause.end(to - 1));
     boolean bare = clause.parts().size() == 1 || !context.anySubject(clause.tokens());
     Found found = to - from == 1 ? parts.get(from) : find(tokens, bare);
-    if (to - from > 1 && found.candidates().isEmpty()) {
+    if (found.candidates().isEmpty() && anyFound(parts.subList(from, to))) {
       for (int part = from; part < to; part++) {
         report(clause, part, part + 1, parts, hearing);
       }
       return;
     }
     BitSet heard = found.finds.heard();
-    BitSet usedUp = new BitSet();
     for (Candidate candidate : found.candidates()) {
-      if (candidate.denier() >= 0) {
-        usedUp.set(candidate.denier());
-      }
-    }
-    for (Candidate candidate : found.candidates()) {
-      boolean negated = candidate.denier() < 0 && found.denial.denied(candidate, usedUp);
+      boolean negated = candidate.denier() < 0 && found.denial.denied(candidate, found.candidates());
       Degree degree = Degrees.of(candidate, tokens, found.denial);
       Match match =
           new Match(
@@ -230,6 +224,11 @@ public final class PhraseBook {
         hearing.missed.add(hearing.spoken(words));
       }
     }
+  }
+
+  /** Whether a part made sense alone that makes none among its neighbours. */
+  private static boolean anyFound(List<Found> parts) {
+    return parts.size() > 1 && parts.stream().anyMatch(part -> !part.candidates().isEmpty());
   }
 
   private static Match stronger(Match one, Match other) {
