@@ -14,8 +14,9 @@ import java.util.BitSet;
  */
 record Candidate(Phrase phrase, BitSet words, int first, int last, int denier, int gap) {
 
+  /** How specific it is: how many words it makes sense of. */
   int weight() {
-    return phrase.weight();
+    return words.cardinality();
   }
 
   boolean covers(Candidate other) {

@@ -17,8 +17,8 @@ record Phrase(String key, List<Integer> terms, boolean ordered, boolean denied, 
     terms = List.copyOf(terms);
   }
 
-  /** How specific it is. */
-  int weight() {
+  /** How many terms it has, {@code not} included. */
+  int size() {
     return terms.size() + (denied ? 1 : 0);
   }
 }

@@ -199,14 +199,15 @@ public final class PhraseBook {
     }
     BitSet heard = found.finds.heard();
     for (Candidate candidate : found.candidates()) {
-      boolean negated = candidate.denier() < 0 && found.denial.denied(candidate, found.candidates());
+      boolean negated =
+          candidate.denier() < 0 && found.denial.denied(candidate, found.candidates());
       Degree degree = Degrees.of(candidate, tokens, found.denial);
       Match match =
           new Match(
               candidate.phrase().key(),
               negated,
               degree,
-              candidate.weight(),
+              candidate.phrase().size(),
               hearing.spoken(tokens));
       hearing.matches.merge(match.key(), match, PhraseBook::stronger);
     }

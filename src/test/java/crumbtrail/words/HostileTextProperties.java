@@ -46,9 +46,40 @@ class HostileTextProperties {
   @Provide
   Arbitrary<String> breadWord() {
     return Arbitraries.of(
-        "dough", "crumb", "crust", "loaf", "not", "dense", "sour", "and", ",", "but", "no", "oven",
-        "rise", "tin", "sticky", "too", "hard", "didn't", "over-proofed", "shrivled", "n't", "\"",
-        "-", "’s", "so", "the", "very", "hole", "starter", "İ", "ß", "\uD83C\uDF5E", "1,5", "%");
+        "dough",
+        "crumb",
+        "crust",
+        "loaf",
+        "not",
+        "dense",
+        "sour",
+        "and",
+        ",",
+        "but",
+        "no",
+        "oven",
+        "rise",
+        "tin",
+        "sticky",
+        "too",
+        "hard",
+        "didn't",
+        "over-proofed",
+        "shrivled",
+        "n't",
+        "\"",
+        "-",
+        "’s",
+        "so",
+        "the",
+        "very",
+        "hole",
+        "starter",
+        "İ",
+        "ß",
+        "\uD83C\uDF5E",
+        "1,5",
+        "%");
   }
 
   @Provide

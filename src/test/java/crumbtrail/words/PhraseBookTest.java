@@ -70,14 +70,20 @@ class PhraseBookTest {
 
   @Test
   void denialReachesToTheTurnOfTheSentence() {
-    assertThat(keys("crust not thick but crumb dense")).containsExactlyInAnyOrder("!thick", "dense");
+    assertThat(keys("crust not thick but crumb dense"))
+        .containsExactlyInAnyOrder("!thick", "dense");
     assertThat(keys("not only sour, crumb dense")).containsExactlyInAnyOrder("sour", "dense");
   }
 
   @ParameterizedTest
   @CsvSource({
-    "slightly sour, SLIGHT", "a bit sour, SLIGHT", "not very sour, SLIGHT", "sour, PLAIN",
-    "very sour, MARKED", "far too sour, MARKED", "it did not rise at all, MARKED",
+    "slightly sour, SLIGHT",
+    "a bit sour, SLIGHT",
+    "not very sour, SLIGHT",
+    "sour, PLAIN",
+    "very sour, MARKED",
+    "far too sour, MARKED",
+    "it did not rise at all, MARKED",
     "it did not rise, PLAIN",
   })
   void degree(String text, Degree degree) {
@@ -107,7 +113,8 @@ class PhraseBookTest {
     String text = "sour. ".repeat(1000);
     Heard heard = BOOK.hear(text);
     assertThat(heard.matches()).extracting(Match::key).containsExactly("sour");
-    assertThat(heard.notUnderstood()).containsExactly(text.strip().substring(PhraseBook.LONGEST_TEXT));
+    assertThat(heard.notUnderstood())
+        .containsExactly(text.strip().substring(PhraseBook.LONGEST_TEXT));
   }
 
   @ParameterizedTest
