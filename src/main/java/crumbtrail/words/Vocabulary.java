@@ -3,6 +3,8 @@ package crumbtrail.words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,10 +23,13 @@ final class Vocabulary {
 
   private final Set<String> stems = new HashSet<>();
 
-  /** Spelling with some letters left out to the words so mangled, each with its stem. */
-  private final Map<String, List<Word>> mangled = new HashMap<>();
+  private final Map<String, String> stemOfSpelling = new LinkedHashMap<>();
 
-  private final Set<String> spellings = new HashSet<>();
+  /**
+   * Spellings with some letters left out, to the words so mangled. Made at the first unknown word,
+   * since most bakers spell well and a program should start quickly.
+   */
+  private volatile Map<String, List<Word>> mangled;
 
   private record Word(String spelling, String stem) {}
 
@@ -40,12 +45,27 @@ final class Vocabulary {
   }
 
   private void learnSpelling(String spelling, String stem) {
-    if (spelling.length() >= ONE_SLIP - 1 && spellings.add(spelling)) {
-      Word word = new Word(spelling, stem);
-      for (String variant : mangle(spelling, slips(spelling))) {
-        mangled.computeIfAbsent(variant, v -> new ArrayList<>(1)).add(word);
-      }
+    if (spelling.length() >= ONE_SLIP - 1) {
+      stemOfSpelling.putIfAbsent(spelling, stem);
     }
+  }
+
+  private Map<String, List<Word>> mangled() {
+    Map<String, List<Word>> ready = mangled;
+    if (ready == null) {
+      Map<String, List<Word>> made = new HashMap<>();
+      stemOfSpelling.forEach(
+          (spelling, stem) -> {
+            Word word = new Word(spelling, stem);
+            for (String variant : mangle(spelling, slips(spelling))) {
+              made.computeIfAbsent(variant, v -> new ArrayList<>(1)).add(word);
+            }
+          });
+      // Two threads may both make it; either is right, so neither has to wait.
+      mangled = made;
+      ready = made;
+    }
+    return ready;
   }
 
   /**
@@ -71,9 +91,10 @@ final class Vocabulary {
   private String nearest(String word, String stem) {
     String best = null;
     int least = slips(word) + 1;
+    Map<String, List<Word>> near = mangled();
     for (String spelling : word.equals(stem) ? List.of(word) : List.of(word, stem)) {
       for (String variant : mangle(spelling, slips(word))) {
-        for (Word candidate : mangled.getOrDefault(variant, List.of())) {
+        for (Word candidate : near.getOrDefault(variant, List.of())) {
           int away = distance(spelling, candidate.spelling, least - 1);
           if (away >= 0 && away < least) {
             least = away;
@@ -98,25 +119,21 @@ final class Vocabulary {
 
   /** The word, and the word with up to so many letters left out. */
   private static Set<String> mangle(String word, int slips) {
-    Set<String> variants = new HashSet<>();
+    Set<String> variants = new LinkedHashSet<>();
     variants.add(word);
-    Set<String> last = variants;
+    List<String> last = List.of(word);
     for (int slip = 0; slip < slips; slip++) {
-      Set<String> next = new HashSet<>();
+      List<String> next = new ArrayList<>();
       for (String variant : last) {
         for (int i = 0; i < variant.length(); i++) {
-          next.add(variant.substring(0, i) + variant.substring(i + 1));
+          String shorter = variant.substring(0, i) + variant.substring(i + 1);
+          if (variants.add(shorter)) {
+            next.add(shorter);
+          }
         }
       }
-      variants = union(variants, next);
       last = next;
     }
     return variants;
-  }
-
-  private static Set<String> union(Set<String> one, Set<String> other) {
-    Set<String> both = new HashSet<>(one);
-    both.addAll(other);
-    return both;
   }
 }
