@@ -18,6 +18,9 @@ import java.util.stream.Collectors;
  * independent observation.
  */
 public final class Ranking {
+  /** The weight of a plain word; less than this does not single out a finer cause. */
+  private static final double PLAIN = 5;
+
   private Ranking() {}
 
   /**
@@ -31,7 +34,7 @@ public final class Ranking {
         evidence.stream().collect(Collectors.groupingBy(Evidence::cause));
     List<Finding> ranked = new ArrayList<>();
     for (Cause cause : catalogue.knowledge().causes()) {
-      Finding finding = finding(cause, byCause.getOrDefault(cause.key(), List.of()));
+      Finding finding = finding(cause, witnesses(cause, byCause));
       if (finding.supported()) {
         ranked.add(finding);
       }
@@ -45,6 +48,25 @@ public final class Ranking {
     List<String> unexplained =
         seen.stream().filter(sign -> !explained.contains(sign)).sorted().toList();
     return new Findings(ranked, Cover.of(ranked, explained), unexplained);
+  }
+
+  // A scalded yeast is a dead yeast: what shows a dead yeast shows a scalded one too, once
+  // something on the sheet (a number, a
+  // circumstance) points to the finer cause itself.
+  private static List<Evidence> witnesses(Cause cause, Map<String, List<Evidence>> byCause) {
+    List<Evidence> own = byCause.getOrDefault(cause.key(), List.of());
+    List<Evidence> coarser = byCause.getOrDefault(cause.refines(), List.of());
+    if (coarser.isEmpty() || own.stream().noneMatch(Ranking::pointed)) {
+      return own;
+    }
+    List<Evidence> all = new ArrayList<>(own);
+    all.addAll(coarser);
+    return all;
+  }
+
+  private static boolean pointed(Evidence evidence) {
+    return evidence.decibans() >= PLAIN
+        && evidence.facts().stream().anyMatch(fact -> !(fact instanceof SignFact));
   }
 
   private static Finding finding(Cause cause, List<Evidence> evidence) {

@@ -29,7 +29,15 @@ public final class FormulaWorker {
     Tally tally = Tally.of(dough.shares);
     Level flour = tally.get(Item.FLOUR);
     List<PartKind> partKinds = dough.parts.stream().map(BuiltPart::kind).toList();
-    boolean whole = dough.flourNamed && flour.value() > 0 && tally.get(Item.WATER).value() > 0;
+    boolean raisedAndSalted =
+        tally.get(Item.SALT).value() > 0
+            && tally.get(Item.YEAST).plus(tally.get(Item.STARTER)).value() > 0;
+    // A few loose percentages are seldom all of a formula; a list of weights usually is.
+    boolean whole =
+        dough.flourNamed
+            && flour.value() > 0
+            && tally.get(Item.WATER).value() > 0
+            && (dough.scaleKnown || raisedAndSalted);
     Set<String> circumstances = Circumstances.of(dough.allLines, whole, partKinds);
     if (flour.value() <= 0) {
       return empty(tally, notes, circumstances, dough.scaleKnown);

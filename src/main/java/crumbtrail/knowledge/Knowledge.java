@@ -15,6 +15,7 @@ public record Knowledge(
     List<ReadingKind> readings,
     List<Source> sources,
     List<Caution> cautions,
+    List<FieldHint> fields,
     Map<String, List<String>> words) {
 
   public Knowledge {
@@ -25,6 +26,7 @@ public record Knowledge(
     readings = List.copyOf(readings);
     sources = List.copyOf(sources);
     cautions = List.copyOf(cautions);
+    fields = List.copyOf(fields);
     words = Map.copyOf(words);
   }
 }

@@ -32,6 +32,7 @@ final class KnowledgeCheck {
     check.causes();
     check.styles();
     check.cautions();
+    check.fields();
     check.phrases();
     return check.faults;
   }
@@ -50,6 +51,19 @@ final class KnowledgeCheck {
   private void cautions() {
     for (Caution caution : knowledge.cautions()) {
       cited("cautions.yaml", caution.key(), caution.source());
+    }
+  }
+
+  private void fields() {
+    Set<String> circumstances =
+        knowledge.circumstances().stream().map(CircumstanceKind::key).collect(Collectors.toSet());
+    for (FieldHint hint : knowledge.fields()) {
+      if (!circumstances.contains(hint.circumstance())) {
+        fault(
+            "fields.yaml",
+            "\"" + hint.circumstance() + "\" is no circumstance",
+            "Use a key from rules/circumstances");
+      }
     }
   }
 

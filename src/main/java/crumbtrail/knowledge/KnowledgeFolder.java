@@ -49,6 +49,7 @@ public final class KnowledgeFolder {
             reader.list(folder.resolve("readings.yaml"), ReadingKind.class),
             reader.lists("sources", Source.class),
             reader.list(folder.resolve("cautions.yaml"), Caution.class),
+            reader.list(folder.resolve("fields.yaml"), FieldHint.class),
             reader.words());
     if (reader.faults.isEmpty()) {
       reader.faults.addAll(KnowledgeCheck.faults(knowledge));

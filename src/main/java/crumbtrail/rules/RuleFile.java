@@ -56,7 +56,7 @@ final class RuleFile {
   }
 
   private void line(int number, String line) {
-    if (line.isEmpty() || line.startsWith("#") || line.startsWith("//")) {
+    if (line.isEmpty() || line.startsWith("//")) {
       return;
     }
     switch (part) {
@@ -83,7 +83,9 @@ final class RuleFile {
     Matcher head = HEAD.matcher(line);
     if (!head.matches()) {
       fault(
-          number, "\"" + line + "\" stands outside a rule", "Start a rule with: rule \"Its name\"");
+          number,
+          "\"" + line + "\" stands outside a rule",
+          "Start a rule with: rule \"Its name\"; a comment starts with //");
       return;
     }
     part = Part.HEAD;

@@ -58,6 +58,10 @@ public final class Testimony {
 
   private static String text(Rule rule, String key) {
     Object value = rule.getMetaData().get(key);
-    return value == null ? "" : value.toString();
+    String text = value == null ? "" : value.toString();
+    // The engine hands an annotation's text over with its quotation marks.
+    return text.length() > 1 && text.startsWith("\"") && text.endsWith("\"")
+        ? text.substring(1, text.length() - 1)
+        : text;
   }
 }

@@ -29,7 +29,22 @@ record Dose(Leaven leaven, boolean assumed) {
     boolean assumed =
         silent
             || readings.get("yeast").map(Reading::known).filter(Known.ASSUMED::equals).isPresent();
-    return new Dose(new Leaven(yeast, starter, salt, sugar, sugarTolerantYeast), assumed);
+    double wholeGrain = value(readings, "whole grain").orElse(0.0);
+    return new Dose(
+        new Leaven(yeast, starter, salt, sugar, wholeGrain, sugarTolerantYeast), assumed);
+  }
+
+  /** The leavening that is usual for the style: what the clock of a recipe reckons with. */
+  static Leaven usual(Style style) {
+    boolean sourdough = style.tags().contains("sourdough");
+    double sugar = middle(style, "sugar", 0);
+    return new Leaven(
+        sourdough ? 0 : middle(style, "yeast", 1),
+        sourdough ? middle(style, "starter", 20) : 0,
+        middle(style, "salt", 2),
+        sugar,
+        style.tags().contains("wholegrain") ? 60 : 0,
+        sugar > 10);
   }
 
   private static Optional<Double> value(ReadingList readings, String name) {

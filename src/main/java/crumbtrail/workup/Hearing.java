@@ -48,7 +48,7 @@ public final class Hearing {
     sheet.seen().forEach(ear::seen);
     sheet.notSeen().forEach(ear::notSeen);
     sheet.process().remarks().forEach(ear::remark);
-    ProcessWords.of(sheet.process()).forEach(ear::field);
+    WordFields.of(sheet.process()).forEach(ear::field);
     return ear.heard();
   }
 
@@ -99,9 +99,14 @@ public final class Hearing {
 
     // The words of a field mean something in their place; that nothing is found in them is no
     // failure to understand.
-    void field(ProcessWords field) {
-      field.circumstance().ifPresent(key -> circumstance(key, field.words()));
-      circumstances(field.words());
+    void field(String path, String text) {
+      String spoken = path.replace('.', ' ') + ": " + text;
+      catalogue.knowledge().fields().stream()
+          .filter(hint -> hint.field().equals(path) && hint.saidBy(text))
+          .forEach(hint -> circumstance(hint.circumstance(), spoken));
+      circumstances.match(text).stream()
+          .filter(match -> !match.negated())
+          .forEach(match -> circumstance(match.key(), spoken));
     }
 
     private boolean signs(String words, Optional<Degree> degree) {

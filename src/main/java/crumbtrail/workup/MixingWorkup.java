@@ -48,7 +48,7 @@ final class MixingWorkup {
       return;
     }
     double wanted =
-        readings.style().habits().value("mixing minutes").filter(m -> m > 0).orElse(WANTED_MINUTES);
+        readings.style().habits().value("mixing time").filter(m -> m > 0).orElse(WANTED_MINUTES);
     double worth = mixing.time().map(Quantity::value).orElse(0.0) * rate(method, mixing.speed());
     double share = 100 * worth / wanted + FOLD_SHARE * folds + SHARE_PER_HOUR * hours(process);
     if (mixing.rest().map(Quantity::value).orElse(0.0) >= 20) {

@@ -16,14 +16,17 @@ final class RiseWorkup {
   /** Below this temperature a stage counts as cold, °C. */
   private static final double COLD = 12;
 
+  /** Yeast dies at 55 to 60 °C (Figoni 2003; Hamelman 2004). */
+  private static final double SCALDING = 55;
+
   private static final double ROOM_RISE = 24;
   private static final double USUAL_DOUGH_GRAMS = 900;
 
   // A proof wants a fifth more than a bulk of an hour: it is as long and slightly warmer (common
   // practice). Sourdough is
-  // proofed for about a third of its bulk (common practice).
+  // proofed for about a quarter of its bulk, much of it in the refrigerator (common practice).
   private static final double PROOF_WANTED = 1.2;
-  private static final double SOURDOUGH_PROOF_WANTED = 0.35;
+  private static final double SOURDOUGH_PROOF_WANTED = 0.25;
 
   private final BakeProcess process;
   private final ReadingList readings;
@@ -42,9 +45,15 @@ final class RiseWorkup {
   static void work(BakeProcess process, ReadingList readings, Dose dose) {
     RiseWorkup rise = new RiseWorkup(process, readings, dose);
     rise.timesAndTemperatures();
-    if (dose.leaven().raises()) {
+    if (dose.leaven().raises() && !scalding(process)) {
       rise.ripeness();
     }
+  }
+
+  // Hot liquid may have killed the yeast; how ripe the dough was can then not be reckoned from the
+  // dose.
+  private static boolean scalding(BakeProcess process) {
+    return process.temperatures().liquid().filter(liquid -> liquid.value() >= SCALDING).isPresent();
   }
 
   private void timesAndTemperatures() {
@@ -90,7 +99,12 @@ final class RiseWorkup {
     Optional<Ripening.End> bulk = through(process.bulk(), start, bulkGrams, style.habits().bulk());
     boolean bulkGuessed = guessed;
     double bulkWanted = style.habits().value("rise wanted").orElse(1.0);
-    bulk.ifPresent(end -> put("bulk ripeness", end.ripeness() / bulkWanted));
+    double usual = Dose.usual(style).ratePerMinute() / dose.leaven().ratePerMinute();
+    bulk.ifPresent(
+        end -> {
+          put("bulk ripeness", end.ripeness() / bulkWanted);
+          put("bulk schedule", end.ripeness() / bulkWanted * usual);
+        });
 
     double proofStart = bulk.map(Ripening.End::celsius).orElse(start);
     Optional<Ripening.End> proof =
@@ -100,7 +114,11 @@ final class RiseWorkup {
             .habits()
             .value("proof wanted")
             .orElse(dose.leaven().isSourdough() ? SOURDOUGH_PROOF_WANTED : PROOF_WANTED);
-    proof.ifPresent(end -> put("proof ripeness", end.ripeness() / proofWanted));
+    proof.ifPresent(
+        end -> {
+          put("proof ripeness", end.ripeness() / proofWanted);
+          put("proof schedule", end.ripeness() / proofWanted * usual);
+        });
     guessed |= bulkGuessed;
     if (bulk.isPresent() && proof.isPresent()) {
       put(

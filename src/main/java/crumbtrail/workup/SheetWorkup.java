@@ -15,6 +15,8 @@ import java.util.Optional;
 
 /** Works out what a bake sheet holds. Immutable; safe for use by many threads. */
 public final class SheetWorkup {
+  private static final String PARTIAL = "formula-partial";
+
   private final Catalogue catalogue;
   private final Pantry pantry;
   private final Hearing hearing;
@@ -43,22 +45,37 @@ public final class SheetWorkup {
           "No style of bread that I know is named; the ranges are those of " + style.name() + ".");
     }
     ReadingList readings = new ReadingList(catalogue, style);
-    formula(formula, readings);
+    boolean partial = heard.circumstances().stream().anyMatch(one -> one.key().equals(PARTIAL));
+    formula(formula, partial, readings);
     process(sheet.process(), readings, formula);
     return new Workup(
         style,
         formula,
         readings.all(),
-        withFormula(heard, formula, styleNotUnderstood(sheet, told)),
+        withFormula(heard, partial, formula, styleNotUnderstood(sheet, told)),
         assumptions);
   }
 
-  private static void formula(Formula formula, ReadingList readings) {
+  // Of a formula told in part, what is not named may still have been in the dough. Of a flour told
+  // only as "flour" the
+  // strength is a guess.
+  private static void formula(Formula formula, boolean partial, ReadingList readings) {
+    boolean anyFlour =
+        formula.assumptions().stream().anyMatch(said -> said.startsWith("\"flour\" taken"));
     formula
         .readings()
         .forEach(
-            (name, level) ->
-                readings.put(name, level.value(), level.low(), level.high(), Known.WORKED_OUT));
+            (name, level) -> {
+              boolean strength = name.equals("flour protein") || name.equals("water balance");
+              if (level.value() > 0 || !partial) {
+                readings.put(
+                    name,
+                    level.value(),
+                    level.low(),
+                    level.high(),
+                    strength && anyFlour ? Known.ASSUMED : Known.WORKED_OUT);
+              }
+            });
   }
 
   private static void process(BakeProcess process, ReadingList readings, Formula formula) {
@@ -70,12 +87,13 @@ public final class SheetWorkup {
     OvenWorkup.work(process, readings);
   }
 
-  private Heard withFormula(Heard heard, Formula formula, List<String> more) {
+  private Heard withFormula(Heard heard, boolean partial, Formula formula, List<String> more) {
     List<Heard.Circumstance> circumstances = new ArrayList<>(heard.circumstances());
     for (String key : formula.circumstances()) {
       boolean known = catalogue.circumstance(key).isPresent();
+      boolean missing = partial && key.startsWith("no-");
       boolean heardAlready = circumstances.stream().anyMatch(one -> one.key().equals(key));
-      if (known && !heardAlready) {
+      if (known && !heardAlready && !missing) {
         circumstances.add(new Heard.Circumstance(key, "the formula"));
       }
     }

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class RipeningTest {
-  private static final Leaven USUAL = new Leaven(1, 0, 2, 0, false);
+  private static final Leaven USUAL = new Leaven(1, 0, 2, 0, 0, false);
 
   /** Common practice: 1 % instant yeast, 2 % salt, 25 to 26 °C doubles in about an hour. */
   @Test
@@ -25,9 +25,9 @@ class RipeningTest {
    */
   @Test
   void sourdough_is_ready_when_the_book_says() {
-    assertThat(ripeness(new Leaven(0, 20, 2, 0, false), 25, new Spell(5 * 60, 25)))
+    assertThat(ripeness(new Leaven(0, 20, 2, 0, 0, false), 25, new Spell(5 * 60, 25)))
         .isCloseTo(1, within(0.02));
-    assertThat(ripeness(new Leaven(0, 10, 2, 0, false), 25, new Spell(8 * 60, 25)))
+    assertThat(ripeness(new Leaven(0, 10, 2, 0, 0, false), 25, new Spell(8 * 60, 25)))
         .isCloseTo(1, within(0.02));
   }
 
@@ -37,7 +37,7 @@ class RipeningTest {
    */
   @Test
   void the_mill_sheet_dough_is_risen_and_punched() {
-    double ripeness = ripeness(new Leaven(0.94, 0, 1.875, 3.75, false), 27, new Spell(95, 28));
+    double ripeness = ripeness(new Leaven(0.94, 0, 1.875, 3.75, 0, false), 27, new Spell(95, 28));
 
     assertThat(ripeness).isBetween(1.0, 3.0);
   }
@@ -58,8 +58,8 @@ class RipeningTest {
   void more_yeast_never_ripens_slower(
       @ForAll @DoubleRange(min = 0.05, max = 3) double yeast,
       @ForAll @DoubleRange(min = 0.05, max = 3) double more) {
-    Leaven little = new Leaven(yeast, 0, 2, 0, false);
-    Leaven much = new Leaven(yeast + more, 0, 2, 0, false);
+    Leaven little = new Leaven(yeast, 0, 2, 0, 0, false);
+    Leaven much = new Leaven(yeast + more, 0, 2, 0, 0, false);
 
     assertThat(much.ratePerMinute()).isGreaterThan(little.ratePerMinute());
   }
