@@ -62,6 +62,8 @@ final class Stems {
     "weep: wept",
     "shake: shook shaken",
     "dry: dried dries drying",
+    // What lies on a pizza is no form of "top".
+    "garnish: topping toppings",
     // Bakers prove or proof their dough, by which side of the ocean they live on.
     "proof: prove proved proven proving proves proofs",
   };
