@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 /** Takes the text of a rule file apart into rules, noting what does not have the form of a rule. */
 final class RuleFile {
   private static final Pattern HEAD = Pattern.compile("rule \"([^\"]+)\"");
+  private static final Pattern LIKE_HEAD = Pattern.compile("rule\\b.*");
   private static final Pattern ANNOTATION = Pattern.compile("@(\\w+)\\(\"([^\"]*)\"\\)");
 
   private enum Part {
@@ -49,7 +50,7 @@ final class RuleFile {
       reader.line(number, lines[number - 1].strip());
     }
     if (reader.part != Part.OUTSIDE) {
-      reader.fault(reader.headLine, "the rule has no end", "Close it with a line: end");
+      reader.noEnd();
     }
     faults.addAll(reader.faults);
     return reader.rules;
@@ -59,12 +60,20 @@ final class RuleFile {
     if (line.isEmpty() || line.startsWith("//")) {
       return;
     }
+    // A new rule begins where one forgot to end: only the one is lost, and the next is read.
+    if (part != Part.OUTSIDE && HEAD.matcher(line).matches()) {
+      noEnd();
+      part = Part.OUTSIDE;
+    }
     switch (part) {
       case OUTSIDE -> open(number, line);
       case HEAD -> head(number, line);
       case WHEN -> {
         if (line.equals("then")) {
           part = Part.THEN;
+        } else if (line.equals("end")) {
+          fault(number, "the rule ends before it says then", "Put a line before it: then");
+          part = Part.OUTSIDE;
         } else {
           conditions.add(new RuleText.Sentence(number, line));
         }
@@ -81,16 +90,20 @@ final class RuleFile {
 
   private void open(int number, String line) {
     Matcher head = HEAD.matcher(line);
-    if (!head.matches()) {
+    boolean named = head.matches();
+    if (!named) {
       fault(
           number,
           "\"" + line + "\" stands outside a rule",
           "Start a rule with: rule \"Its name\"; a comment starts with //");
-      return;
+      // What follows a head that is nearly right is not told off line by line.
+      if (!LIKE_HEAD.matcher(line).matches()) {
+        return;
+      }
     }
     part = Part.HEAD;
     headLine = number;
-    name = head.group(1);
+    name = named ? head.group(1) : "";
     metadata = new LinkedHashMap<>();
     conditions = new ArrayList<>();
     consequences = new ArrayList<>();
@@ -113,8 +126,14 @@ final class RuleFile {
   }
 
   private void close() {
-    rules.add(new RuleText(file, headLine, name, metadata, conditions, consequences));
+    if (!name.isEmpty()) {
+      rules.add(new RuleText(file, headLine, name, metadata, conditions, consequences));
+    }
     part = Part.OUTSIDE;
+  }
+
+  private void noEnd() {
+    fault(headLine, "the rule has no end", "Close it with a line: end");
   }
 
   private void fault(int line, String what, String remedy) {
