@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
@@ -20,6 +21,8 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
  * would be right.
  */
 final class RuleCheck {
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
+
   private final Catalogue catalogue;
   private final Sentences sentences;
   private final Set<String> tags;
@@ -81,7 +84,7 @@ final class RuleCheck {
       return;
     }
     slots.get().forEach((slot, said) -> slot(rule, sentence.line(), slot, said));
-    unit(rule, sentence.line(), slots.get());
+    measures(rule, sentence.line(), slots.get());
   }
 
   private void slot(RuleText rule, int line, String slot, String said) {
@@ -136,21 +139,38 @@ final class RuleCheck {
     }
   }
 
-  private void unit(RuleText rule, int line, Map<String, String> slots) {
-    String unit = slots.get("unit");
-    if (unit == null) {
-      return;
+  private void measures(RuleText rule, int line, Map<String, String> slots) {
+    for (String slot : List.of("unit", "unit2")) {
+      String unit = slots.get(slot);
+      if (unit != null) {
+        catalogue
+            .reading(slots.get("reading"))
+            .filter(reading -> !reading.unit().equals(unit))
+            .ifPresent(
+                reading ->
+                    fault(
+                        rule,
+                        line,
+                        "the " + reading.name() + " is not told in \"" + unit + "\"",
+                        "Write it in " + reading.unit()));
+      }
     }
-    catalogue
-        .reading(slots.get("reading"))
-        .filter(reading -> !reading.unit().equals(unit))
-        .ifPresent(
-            reading ->
-                fault(
-                    rule,
-                    line,
-                    "the " + reading.name() + " is not told in \"" + unit + "\"",
-                    "Write it in " + reading.unit()));
+    for (String slot : List.of("limit", "least", "most")) {
+      String number = slots.getOrDefault(slot, "0");
+      if (!NUMBER.matcher(number).matches()) {
+        fault(rule, line, "\"" + number + "\" is no number", "Write a number like 12 or -1.5");
+        return;
+      }
+    }
+    String least = slots.get("least");
+    String most = slots.get("most");
+    if (least != null && most != null && Double.parseDouble(least) > Double.parseDouble(most)) {
+      fault(
+          rule,
+          line,
+          "nothing lies between when it runs from " + least + " to " + most,
+          "Write the smaller number first");
+    }
   }
 
   private static Stream<String> spoken(Stream<String> keys) {
