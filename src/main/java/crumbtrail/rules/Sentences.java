@@ -1,6 +1,7 @@
 package crumbtrail.rules;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,10 @@ import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 final class Sentences {
   private static final Pattern MAPPING = Pattern.compile("\\[(when|then)](.+?)=(.+)");
   private static final Pattern SLOT = Pattern.compile("\\{(\\w+)(?::([^}]+))?}");
+
+  private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"");
+  private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
+  private static final double GAP = 0.2;
 
   private final List<Form> conditions = new ArrayList<>();
   private final List<Form> consequences = new ArrayList<>();
@@ -44,16 +49,38 @@ final class Sentences {
     return read(consequences, sentence);
   }
 
-  /** The known sentence that looks most like this one. */
+  /** The known sentence that takes the least rewording. */
   String nearest(String sentence, boolean condition) {
-    JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
     return (condition ? conditions : consequences)
         .stream()
             .map(Form::shown)
-            .max(
-                java.util.Comparator.comparingDouble(
-                    (String shown) -> likeness.apply(sentence, shown)))
+            .min(Comparator.comparingDouble((String shown) -> rewording(sentence, shown)))
             .orElse("");
+  }
+
+  // Edit distance in words: a word put in or left out costs 1, a changed word costs as much as it
+  // is unlike the other, and a gap takes any word at little cost.
+  private static double rewording(String sentence, String shown) {
+    String[] said = QUOTED.matcher(sentence).replaceAll("\"…\"").split(" ");
+    String[] known = shown.split(" ");
+    double[] above = new double[known.length + 1];
+    for (int column = 0; column <= known.length; column++) {
+      above[column] = column;
+    }
+    for (String word : said) {
+      double[] row = new double[known.length + 1];
+      row[0] = above[0] + 1;
+      for (int column = 1; column <= known.length; column++) {
+        double changed = above[column - 1] + unlike(word, known[column - 1]);
+        row[column] = Math.min(changed, 1 + Math.min(above[column], row[column - 1]));
+      }
+      above = row;
+    }
+    return above[known.length];
+  }
+
+  private static double unlike(String word, String known) {
+    return known.equals("…") ? GAP : 1 - LIKENESS.apply(word, known);
   }
 
   private static Optional<Map<String, String>> read(List<Form> forms, String sentence) {
