@@ -5,6 +5,7 @@ import crumbtrail.workup.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.drools.base.InitialFact;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
 
@@ -22,6 +23,8 @@ public final class Testimony {
   public void hear(Match match, String cause, double decibans) {
     Rule rule = match.getRule();
     List<Object> facts = new ArrayList<>(match.getObjects());
+    // A rule that only asks for what is missing matches the engine's own first fact.
+    facts.removeIf(InitialFact.class::isInstance);
     // The kind of bread is worth saying only where nothing else matched.
     if (facts.size() > 1) {
       facts.removeIf(Bread.class::isInstance);
