@@ -1,9 +1,13 @@
 package crumbtrail.knowledge;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,7 +15,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -21,6 +29,7 @@ import java.util.stream.Stream;
 public final class KnowledgeFolder {
   private static final ObjectMapper YAML =
       new ObjectMapper(new YAMLFactory())
+          .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
           .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
 
@@ -51,9 +60,11 @@ public final class KnowledgeFolder {
             reader.list(folder.resolve("cautions.yaml"), Caution.class),
             reader.list(folder.resolve("fields.yaml"), FieldHint.class),
             reader.words());
-    if (reader.faults.isEmpty()) {
-      reader.faults.addAll(KnowledgeCheck.faults(knowledge));
-    }
+    Set<String> unread =
+        reader.faults.stream()
+            .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
+            .collect(Collectors.toSet());
+    reader.faults.addAll(KnowledgeCheck.faults(knowledge, unread));
     if (!reader.faults.isEmpty()) {
       throw new FaultyKnowledge(reader.faults);
     }
@@ -70,7 +81,13 @@ public final class KnowledgeFolder {
 
   private <T> List<T> list(Path file, Class<T> entry) {
     List<T> entries = read(file, text -> YAML.readerForListOf(entry).readValue(text));
-    return entries == null ? List.of() : entries;
+    if (entries == null) {
+      return List.of();
+    }
+    if (entries.stream().anyMatch(Objects::isNull)) {
+      fault(file, 0, "an entry is empty", "Fill the entry or take its hyphen out");
+    }
+    return entries.stream().filter(Objects::nonNull).toList();
   }
 
   private Map<String, List<String>> words() {
@@ -81,22 +98,62 @@ public final class KnowledgeFolder {
               file,
               text -> YAML.readValue(text, new TypeReference<Map<String, List<String>>>() {}));
       if (classes != null) {
-        all.putAll(classes);
+        classes.forEach((name, words) -> add(all, file, name, words));
       }
     }
     return all;
   }
 
+  private void add(Map<String, List<String>> all, Path file, String name, List<String> words) {
+    if (words == null || words.contains(null)) {
+      fault(file, 0, "the class \"" + name + "\" holds nothing", "Give it words");
+    } else if (all.putIfAbsent(name, List.copyOf(words)) != null) {
+      fault(file, 0, "the class \"" + name + "\" stands twice", "Keep one of the two");
+    }
+  }
+
   private <T> T read(Path file, Parse<T> parse) {
+    String text = "";
     try {
-      return parse.of(Files.readString(file));
+      text = Files.readString(file);
+      return parse.of(text);
+    } catch (UnrecognizedPropertyException unknown) {
+      fault(
+          file,
+          lineOf(unknown.getPropertyName(), text),
+          "\"" + unknown.getPropertyName() + "\" is no key of such an entry",
+          "Its keys are " + unknown.getKnownPropertyIds());
+    } catch (MismatchedInputException fault) {
+      fault(file, line(fault), said(fault), "Compare with the entries above it");
     } catch (JsonProcessingException fault) {
-      int line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
-      fault(file, line, fault.getOriginalMessage(), "Compare with the entries above it");
+      fault(file, line(fault), fault.getOriginalMessage(), "Compare with the entries above it");
     } catch (IOException fault) {
       fault(file, 0, "cannot be read: " + fault.getMessage(), "Put the file there, in UTF-8");
     }
     return null;
+  }
+
+  private static int line(JsonProcessingException fault) {
+    return fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
+  }
+
+  // The reader only tells the end of the entry that holds an unknown key.
+  private static int lineOf(String key, String text) {
+    List<String> lines = text.lines().toList();
+    for (int number = 1; number <= lines.size(); number++) {
+      if ((" " + lines.get(number - 1)).matches(".*[\\s,{]" + Pattern.quote(key) + "\\s*:.*")) {
+        return number;
+      }
+    }
+    return 0;
+  }
+
+  private static String said(MismatchedInputException fault) {
+    boolean missing = fault.getOriginalMessage().startsWith("Cannot map `null`");
+    List<JsonMappingException.Reference> path = fault.getPath();
+    return missing && !path.isEmpty()
+        ? "\"" + path.get(path.size() - 1).getFieldName() + "\" is missing"
+        : fault.getOriginalMessage();
   }
 
   @FunctionalInterface

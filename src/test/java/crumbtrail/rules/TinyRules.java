@@ -15,7 +15,7 @@ public final class TinyRules {
   static final Path SENTENCES = Path.of("rules", "sentences", "bread.dsl");
   private static final Path PANTRY = Path.of("rules", "pantry", "pantry.csv");
 
-  static final String CAUSES =
+  public static final String CAUSES =
       """
       - key: salt-too-low
         name: too little salt
@@ -47,7 +47,7 @@ public final class TinyRules {
         sources: [mill-book; common practice]
       """;
 
-  static final String SIGNS =
+  public static final String SIGNS =
       """
       - {key: dense-crumb, name: dense crumb, place: crumb, meaning: Heavy., look: Cut it., phrases: [<crumb> <dense>]}
       - {key: sticky-dough, name: sticky dough, place: dough, meaning: Sticks., look: Touch it., phrases: [sticky dough]}
@@ -59,7 +59,7 @@ public final class TinyRules {
       - {key: collapsed-top, name: collapsed top, place: shape, meaning: Sunk., look: Look at it., phrases: [collapsed]}
       """;
 
-  static final String CIRCUMSTANCES =
+  public static final String CIRCUMSTANCES =
       """
       - {key: yeast-old, name: the yeast was old, phrases: [old yeast]}
       - {key: cut-warm, name: the loaf was cut warm, phrases: [cut warm]}
@@ -69,7 +69,7 @@ public final class TinyRules {
       - {key: flour-swapped, name: another flour was used, phrases: [other flour]}
       """;
 
-  static final String STYLES =
+  public static final String STYLES =
       """
       - key: any-bread
         name: yeast bread
@@ -86,7 +86,7 @@ public final class TinyRules {
       - {key: flat-bread, name: flat bread, tags: [flat], phrases: [flat bread]}
       """;
 
-  static final String READINGS =
+  public static final String READINGS =
       """
       - {name: salt, unit: "%", decimals: 2, what: Salt on flour.}
       - {name: proof time, unit: min, decimals: 0, what: Minutes of proof.}
@@ -94,18 +94,18 @@ public final class TinyRules {
       - {name: bulk ripeness, unit: times ready, decimals: 2, what: How far the rise went.}
       """;
 
-  static final String SOURCES =
+  public static final String SOURCES =
       """
       - {id: mill-book, title: Notes of the tide mill, author: not stated, year: 1931, grade: B}
       """;
 
-  static final String WORDS =
+  public static final String WORDS =
       """
       crumb: [crumb, inside]
       dense: [dense, heavy]
       """;
 
-  static final String CAUTIONS =
+  public static final String CAUTIONS =
       """
       - key: raw-dough
         words: Do not eat raw dough.
@@ -113,7 +113,7 @@ public final class TinyRules {
         source: common practice
       """;
 
-  static final String FIELDS =
+  public static final String FIELDS =
       """
       - {field: baking.preheated, words: ["no"], circumstance: oven-cold}
       """;
@@ -121,7 +121,7 @@ public final class TinyRules {
   private TinyRules() {}
 
   /** One rule as text: its name, its conditions, and its one consequence. */
-  static String rule(String name, String conditions, String consequence) {
+  public static String rule(String name, String conditions, String consequence) {
     return """
         rule "%s"
             @strand("%s")
