@@ -46,7 +46,11 @@ public record Reading(
     double scale = difference ? DIFFERENCE_SCALE : Math.max(Math.abs(value), 1e-9);
     double spread = Math.min(1, (high - low) / 2 / scale);
     double sure = known == Known.ASSUMED ? 0.5 : 1;
-    double trust = sure * Math.max(0.25, 1 - 1.5 * spread);
+    // However vague the measure, a value that lies outside the usual range from end to end is
+    // surely outside.
+    boolean surelyOutside =
+        usual.isPresent() && (high < usual.get().low() || low > usual.get().high());
+    double trust = sure * (surelyOutside ? 1 : Math.max(0.25, 1 - 1.5 * spread));
     return new Reading(name, value, low, high, known, usual, trust);
   }
 
