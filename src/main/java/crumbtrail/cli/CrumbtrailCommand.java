@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Examples:",
-      "  crumbtrail trace cases/over-proofed-tin.json",
+      "  crumbtrail trace cases/over-proofed-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
       "  crumbtrail serve",

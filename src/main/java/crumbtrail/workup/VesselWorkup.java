@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
 /** Pieces and the room that the tin gives them. */
 final class VesselWorkup {
   /**
-   * A tin of three stated lengths holds this share of the straight box: a real 8.5 × 4.5 × 2.6 in
-   * tin holds 1440 of the box's 1567 cm³ (wordloaf, Size matters).
+   * A tin of three stated lengths holds this share of the straight box: a real 8.5 × 4.5 in tin
+   * holds 1440 cm³, the straight box of 8.5 × 4.5 × 2.5 in 1567 cm³ (wordloaf, Size matters).
    */
   private static final double TAPER = 0.92;
 
