@@ -8,6 +8,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongConsumer;
@@ -85,9 +86,13 @@ public final class Batch {
   }
 
   private static String error(long number, String what, List<?> problems) {
+    // In a fixed order, so that two runs over the same sheets give the same bytes.
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("line", number);
+    fields.put("what", what);
+    fields.put("problems", problems);
     try {
-      return JSON.writeValueAsString(
-          Map.of("error", Map.of("line", number, "what", what, "problems", problems)));
+      return JSON.writeValueAsString(Map.of("error", fields));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException("plain values cannot fail to be written", impossible);
     }
