@@ -44,7 +44,7 @@ final class Cautions {
   }
 
   private static Set<String> facts(Workup workup, Findings findings) {
-    Set<String> facts = new HashSet<>();
+    Set<String> facts = new HashSet<>(Set.of("always"));
     workup.heard().signs().stream()
         .filter(Heard.Sign::seen)
         .forEach(sign -> facts.add("sign " + sign.key()));
