@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.apache.commons.text.WordUtils;
 
 /** A report as plain text for a terminal of 80 columns. */
@@ -11,6 +12,8 @@ public final class TextReport {
   private static final int WIDTH = 80;
   private static final int CAUSES_SHOWN = 5;
   private static final int BAR = 20;
+  private static final int NAME = 50;
+  private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029&&[^\n]]");
 
   private final StringBuilder text = new StringBuilder();
 
@@ -26,12 +29,15 @@ public final class TextReport {
     page.workup(report.workup());
     page.list("Assumed", report.assumptions());
     page.list("Take care", report.cautions());
-    return page.text.toString();
+    // A sheet may come from anybody: what would steer the terminal is shown as a blank.
+    return CONTROL.matcher(page.text).replaceAll(" ");
   }
 
   private void head(Report report) {
-    line((report.title().isBlank() ? "Bake" : report.title()) + " (" + report.style() + ")");
-    text.append("=".repeat(Math.min(WIDTH, text.length() - 1))).append('\n');
+    String title = report.title().isBlank() ? "Bake" : report.title();
+    paragraph("", title.replaceAll("\\s+", " ") + " (" + report.style() + ")");
+    int widest = text.toString().lines().mapToInt(String::length).max().orElse(0);
+    line("=".repeat(widest));
   }
 
   private void causes(Report report) {
@@ -49,16 +55,13 @@ public final class TextReport {
     }
     if (report.causes().size() > shown) {
       line("");
-      line(
-          "Less likely: "
-              + String.join(
-                  ", ",
-                  report
-                      .causes()
-                      .subList(shown, Math.min(shown + 5, report.causes().size()))
-                      .stream()
-                      .map(cause -> cause.name() + " " + percent(cause.probability()))
-                      .toList()));
+      paragraph(
+          "Less likely: ",
+          String.join(
+              ", ",
+              report.causes().subList(shown, Math.min(shown + 5, report.causes().size())).stream()
+                  .map(cause -> cause.name() + " " + percent(cause.probability()))
+                  .toList()));
     }
   }
 
@@ -68,8 +71,8 @@ public final class TextReport {
     line(
         String.format(
             Locale.ROOT,
-            "%-50s %s %4s",
-            name,
+            "%-" + NAME + "s %s %5s",
+            cut(name, NAME),
             bar(cause.probability()),
             percent(cause.probability())));
     paragraph("   ", cause.what());
