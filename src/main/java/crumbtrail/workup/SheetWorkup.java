@@ -37,6 +37,9 @@ public final class SheetWorkup {
   public Workup work(BakeSheet sheet) {
     Formula formula = FormulaWorker.work(sheet, pantry);
     List<String> assumptions = new ArrayList<>(formula.assumptions());
+    formula
+        .notUnderstood()
+        .forEach(line -> assumptions.add("\"" + line.written() + "\": " + line.uncertain() + "."));
     Heard heard = hearing.hear(sheet);
     Optional<Style> told = styles.named(sheet.style()).or(() -> styles.named(sheet.title()));
     Style style = FittedStyle.of(told.orElseGet(() -> styles.guessed(formula)), formula);
