@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,6 +44,9 @@ final class BatchCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
+    if (target != null) {
+      checkTarget();
+    }
     try (BufferedReader lines = Input.lines(sheets)) {
       Batch batch = new Batch(Rules.postMortem(rules, err));
       Batch.Count count;
@@ -61,12 +65,28 @@ final class BatchCommand implements Callable<Integer> {
   // under the name.
   private Batch.Count toFile(Batch batch, BufferedReader lines, PrintWriter err) throws Exception {
     Path draft = target.resolveSibling(target.getFileName() + ".part");
-    Batch.Count count;
-    try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(draft))) {
-      count = run(batch, lines, out, err);
+    try {
+      Batch.Count count;
+      try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(draft))) {
+        count = run(batch, lines, out, err);
+      }
+      Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
+      return count;
+    } finally {
+      Files.deleteIfExists(draft);
     }
-    Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-    return count;
+  }
+
+  // Looked at before the work begins: nobody wants to learn it after a thousand sheets.
+  private void checkTarget() {
+    Path folder = target.toAbsolutePath().getParent();
+    if (folder == null || Files.isDirectory(target)) {
+      throw new BadInput(List.of("--out: " + target + " is a folder. Name a file."));
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new BadInput(
+          List.of("--out: there is no folder " + folder + ". Make it, or name another."));
+    }
   }
 
   private static Batch.Count run(

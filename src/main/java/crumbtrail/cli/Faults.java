@@ -2,6 +2,8 @@ package crumbtrail.cli;
 
 import crumbtrail.knowledge.FaultyKnowledge;
 import java.io.PrintWriter;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
@@ -29,6 +31,14 @@ final class Faults {
           "There is no file "
               + missing.getFile()
               + ". Check the name, or use - to read standard input.");
+      return INPUT;
+    }
+    if (fault instanceof FileSystemException file) {
+      err.println(
+          file.getFile()
+              + " cannot be used: "
+              + (fault instanceof AccessDeniedException ? "no permission" : file.getReason())
+              + ".");
       return INPUT;
     }
     err.println("Crumbtrail met a fault of its own: " + fault);

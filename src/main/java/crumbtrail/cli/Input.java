@@ -2,8 +2,10 @@ package crumbtrail.cli;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
-import java.nio.charset.MalformedInputException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -14,35 +16,46 @@ import java.util.List;
 final class Input {
   private static final int MOST_BYTES = 4 * 1024 * 1024;
 
+  /** Some editors put this in front of UTF-8 text; it is no part of the sheet. */
+  private static final char MARK = '\uFEFF';
+
   private Input() {}
 
   static String text(String name) throws IOException {
-    if (name.equals("-")) {
-      byte[] bytes = System.in.readNBytes(MOST_BYTES + 1);
-      if (bytes.length > MOST_BYTES) {
-        throw new BadInput(
-            List.of("Standard input is over 4 MB. A bake sheet has a few kilobytes."));
+    boolean standard = name.equals("-");
+    String shown = standard ? "Standard input" : name;
+    byte[] bytes;
+    if (standard) {
+      bytes = System.in.readNBytes(MOST_BYTES + 1);
+    } else {
+      try (InputStream in = Files.newInputStream(file(name))) {
+        bytes = in.readNBytes(MOST_BYTES + 1);
       }
-      return new String(bytes, StandardCharsets.UTF_8);
     }
-    Path file = file(name);
-    if (Files.size(file) > MOST_BYTES) {
-      throw new BadInput(List.of(name + " is over 4 MB. A bake sheet has a few kilobytes."));
+    if (bytes.length > MOST_BYTES) {
+      throw new BadInput(List.of(shown + " is over 4 MB. A bake sheet has a few kilobytes."));
     }
     try {
-      return Files.readString(file);
-    } catch (MalformedInputException fault) {
-      throw new BadInput(List.of(name + " is not UTF-8 text. Save it as UTF-8 and try again."));
+      return withoutMark(
+          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString());
+    } catch (CharacterCodingException fault) {
+      throw new BadInput(List.of(shown + " is not UTF-8 text. Save it as UTF-8 and try again."));
     }
   }
 
+  private static String withoutMark(String text) {
+    return text.indexOf(MARK) == 0 ? text.substring(1) : text;
+  }
+
   static BufferedReader lines(String name) throws IOException {
-    if (name.equals("-")) {
-      return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
-    }
+    InputStream in = name.equals("-") ? System.in : Files.newInputStream(file(name));
     // Malformed bytes are replaced, so that one bad line does not end the batch.
-    return new BufferedReader(
-        new InputStreamReader(Files.newInputStream(file(name)), StandardCharsets.UTF_8));
+    BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
+    lines.mark(1);
+    if (lines.read() != MARK) {
+      lines.reset();
+    }
+    return lines;
   }
 
   private static Path file(String name) throws NoSuchFileException {
