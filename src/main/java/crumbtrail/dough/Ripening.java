@@ -9,7 +9,11 @@ import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
  * temperature of its surroundings with a lag.
  */
 public final class Ripening {
-  private static final int MOST_EVALUATIONS = 20_000;
+  private static final int MOST_EVALUATIONS = 200_000;
+
+  // A dough that passes through its cold limit in a long stage turns a corner that few points can
+  // miss.
+  private static final int FEWEST_HALVINGS = 8;
 
   private Ripening() {}
 
@@ -51,7 +55,8 @@ public final class Ripening {
   }
 
   private static double minutesAtReference(double start, Spell spell, double lag) {
-    return new SimpsonIntegrator(1e-4, 1e-6, 3, SimpsonIntegrator.SIMPSON_MAX_ITERATIONS_COUNT)
+    return new SimpsonIntegrator(
+            1e-6, 1e-8, FEWEST_HALVINGS, SimpsonIntegrator.SIMPSON_MAX_ITERATIONS_COUNT)
         .integrate(
             MOST_EVALUATIONS,
             minute -> YeastActivity.at(DoughTemperature.after(start, spell.celsius(), minute, lag)),

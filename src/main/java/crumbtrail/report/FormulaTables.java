@@ -33,6 +33,7 @@ final class FormulaTables {
                         name,
                         ReportWriter.rounded(level.value() * flour / 100, 1),
                         ReportWriter.rounded(level.value(), 2))));
+    formula.parts().forEach(part -> rows.addAll(rows(part)));
     return new FormulaTable(
         ReportWriter.rounded(flour, 1),
         percent(formula),
@@ -42,6 +43,21 @@ final class FormulaTables {
         ReportWriter.rounded(formula.doughGrams().value(), 1),
         rows,
         formula.contradictions().stream().map(Formula.Contradiction::what).toList());
+  }
+
+  // A part made ahead is laid out on its own flour, as bakers write it.
+  private static List<FormulaRow> rows(Formula.Part part) {
+    double flour = part.flourGrams().value();
+    return part.percentByIngredient().entrySet().stream()
+        .map(
+            entry ->
+                new FormulaRow(
+                    part.name(),
+                    entry.getKey(),
+                    entry.getKey(),
+                    ReportWriter.rounded(entry.getValue().value() * flour / 100, 1),
+                    ReportWriter.rounded(entry.getValue().value(), 2)))
+        .toList();
   }
 
   private static Map<String, Double> percent(Formula formula) {
