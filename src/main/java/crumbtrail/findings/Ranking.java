@@ -21,6 +21,12 @@ public final class Ranking {
   /** The weight of a plain word; less than this does not single out a finer cause. */
   private static final double PLAIN = 5;
 
+  // Of equal words the order of names decides, so that the order of arrival never shows.
+  private static final Comparator<Evidence> STRONGEST_FIRST =
+      Comparator.comparingDouble((Evidence one) -> -Math.abs(one.decibans()))
+          .thenComparing(Evidence::rule)
+          .thenComparing(one -> one.facts().toString());
+
   private Ranking() {}
 
   /**
@@ -92,12 +98,13 @@ public final class Ranking {
     for (Evidence one : evidence) {
       String side = (one.decibans() > 0 ? "for " : "against ") + one.strand();
       strongest.merge(
-          side,
-          one,
-          (old, other) -> Math.abs(other.decibans()) > Math.abs(old.decibans()) ? other : old);
+          side, one, (old, other) -> STRONGEST_FIRST.compare(old, other) <= 0 ? old : other);
     }
     return strongest.values().stream()
-        .sorted(Comparator.comparingDouble(Evidence::decibans).reversed())
+        .sorted(
+            Comparator.comparingDouble(Evidence::decibans)
+                .reversed()
+                .thenComparing(STRONGEST_FIRST))
         .toList();
   }
 }
