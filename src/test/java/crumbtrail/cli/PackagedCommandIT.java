@@ -34,7 +34,7 @@ class PackagedCommandIT {
 
     assertThat(ended.err()).isEmpty();
     assertThat(ended.status()).isZero();
-    assertThat(ended.out()).contains("1. proofed too long").contains("change");
+    assertThat(ended.out()).contains("1. final proof too long").contains("change");
   }
 
   @Test
