@@ -1,7 +1,7 @@
 package crumbtrail.dough;
 
 import java.util.List;
-import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
+import org.hipparchus.analysis.integration.SimpsonIntegrator;
 
 /**
  * How far a dough ripens on its way through a schedule: the share of a full rise, 1 being just

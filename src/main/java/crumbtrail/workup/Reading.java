@@ -45,7 +45,8 @@ public record Reading(
       boolean difference) {
     double scale = difference ? DIFFERENCE_SCALE : Math.max(Math.abs(value), 1e-9);
     double spread = Math.min(1, (high - low) / 2 / scale);
-    double sure = known == Known.ASSUMED ? 0.5 : 1;
+    boolean shaky = known == Known.ASSUMED || known == Known.EXTRAPOLATED;
+    double sure = shaky ? 0.5 : 1;
     // However vague the measure, a value that lies outside the usual range from end to end is
     // surely outside.
     boolean surelyOutside =
@@ -58,7 +59,8 @@ public record Reading(
   public enum Known {
     MEASURED("measured"),
     WORKED_OUT("worked out"),
-    ASSUMED("assumed");
+    ASSUMED("assumed"),
+    EXTRAPOLATED("beyond the model's range");
 
     private final String words;
 

@@ -33,6 +33,10 @@ class ArchitectureTest {
           .definedBy("crumbtrail.dough..")
           .layer("oven")
           .definedBy("crumbtrail.oven..")
+          .layer("vessel")
+          .definedBy("crumbtrail.vessel..")
+          .layer("keeping")
+          .definedBy("crumbtrail.keeping..")
           .layer("workup")
           .definedBy("crumbtrail.workup..")
           .layer("rules")
@@ -63,6 +67,11 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("workup")
           .whereLayer("oven")
           .mayOnlyBeAccessedByLayers("workup")
+          .whereLayer("vessel")
+          .mayOnlyBeAccessedByLayers("workup")
+          .whereLayer("keeping")
+          .mayOnlyBeAccessedByLayers("workup")
+          .withOptionalLayers(true)
           .because("each step reads what came before it and no step reaches back");
 
   @ArchTest
