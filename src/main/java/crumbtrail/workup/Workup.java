@@ -3,6 +3,7 @@ package crumbtrail.workup;
 import crumbtrail.formula.Formula;
 import crumbtrail.knowledge.Style;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What can be worked out from a bake sheet.
@@ -12,11 +13,25 @@ import java.util.List;
  * @param readings numbers, each beside its usual range
  * @param heard what the baker's words were taken to mean
  * @param assumptions what was assumed where the sheet was silent or vague, in sentences
+ * @param rise what the dough did until it was baked; empty where the sheet tells of no rise
+ * @param bake temperatures through the bake; empty where the sheet tells of no bake
  */
 public record Workup(
-    Style style, Formula formula, List<Reading> readings, Heard heard, List<String> assumptions) {
+    Style style,
+    Formula formula,
+    List<Reading> readings,
+    Heard heard,
+    List<String> assumptions,
+    Optional<RiseCourse> rise,
+    Optional<BakeCurve> bake) {
   public Workup {
     readings = List.copyOf(readings);
     assumptions = List.copyOf(assumptions);
+  }
+
+  /** A workup without courses. */
+  public Workup(
+      Style style, Formula formula, List<Reading> readings, Heard heard, List<String> assumptions) {
+    this(style, formula, readings, heard, assumptions, Optional.empty(), Optional.empty());
   }
 }
