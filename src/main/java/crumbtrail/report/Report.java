@@ -17,7 +17,8 @@ import java.util.Map;
  * @param understood what the baker's words were taken to mean
  * @param assumptions what was assumed where the sheet was silent or vague
  * @param formula baker's percentages, null where the sheet has no formula
- * @param workup readings by name
+ * @param workup readings by name, in the order of the catalogue
+ * @param courses rise and bake minute by minute, null where neither is known
  * @param cautions what to be careful about
  * @param ruleBase version of the rule base
  */
@@ -33,6 +34,7 @@ public record Report(
     List<String> assumptions,
     FormulaTable formula,
     Map<String, WorkedReading> workup,
+    Courses courses,
     List<String> cautions,
     String ruleBase) {
 
@@ -128,10 +130,11 @@ public record Report(
    * @param value in the unit
    * @param low smallest plausible value
    * @param high largest plausible value
-   * @param known measured, worked out or assumed
+   * @param known "measured", "worked out", "assumed" or "beyond the model's range"
    * @param usualLow lower end of the usual range for this style, null if the style has none
    * @param usualHigh upper end
    * @param usualSource source of the range
+   * @param group heading under which the reading belongs, empty where it has none
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WorkedReading(
@@ -142,5 +145,6 @@ public record Report(
       String known,
       Double usualLow,
       Double usualHigh,
-      String usualSource) {}
+      String usualSource,
+      String group) {}
 }

@@ -5,6 +5,7 @@ import crumbtrail.findings.Findings;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.CircumstanceKind;
+import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Style;
 import crumbtrail.report.Report.EvidenceLine;
@@ -17,6 +18,7 @@ import crumbtrail.workup.Heard;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +48,7 @@ final class ReportWriter {
         workup.assumptions(),
         FormulaTables.of(sheet, workup.formula()),
         readings(workup.readings()),
+        CourseTables.of(workup),
         Cautions.of(catalogue.knowledge(), sheet, workup, findings),
         version);
   }
@@ -91,9 +94,10 @@ final class ReportWriter {
 
   private Map<String, WorkedReading> readings(List<Reading> readings) {
     Map<String, WorkedReading> table = new LinkedHashMap<>();
-    for (Reading reading : readings) {
-      int decimals = catalogue.reading(reading.name()).map(kind -> kind.decimals()).orElse(1);
-      String unit = catalogue.reading(reading.name()).map(kind -> kind.unit()).orElse("");
+    for (Reading reading : inOrder(readings)) {
+      Optional<ReadingKind> kind = catalogue.reading(reading.name());
+      int decimals = kind.map(ReadingKind::decimals).orElse(1);
+      String unit = kind.map(ReadingKind::unit).orElse("");
       Optional<Style.Range> usual = reading.usual();
       table.put(
           reading.name(),
@@ -105,9 +109,18 @@ final class ReportWriter {
               reading.known().words(),
               usual.map(Style.Range::low).orElse(null),
               usual.map(Style.Range::high).orElse(null),
-              usual.map(range -> catalogue.cited(range.source())).orElse(null)));
+              usual.map(range -> catalogue.cited(range.source())).orElse(null),
+              kind.map(ReadingKind::group).orElse("")));
     }
     return table;
+  }
+
+  // The catalogue keeps together what belongs together.
+  private List<Reading> inOrder(List<Reading> readings) {
+    List<String> names = catalogue.knowledge().readings().stream().map(ReadingKind::name).toList();
+    return readings.stream()
+        .sorted(Comparator.comparingInt(reading -> names.indexOf(reading.name())))
+        .toList();
   }
 
   static double rounded(double value, int decimals) {

@@ -100,8 +100,10 @@ class ReportViewsTest {
         new java.util.LinkedHashMap<>(
             Map.of(
                 "salt",
-                new WorkedReading(1.2, "%", 1.1, 1.3, "worked out", 1.8, 2.2, "common practice")));
-    workup.put("warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null));
+                new WorkedReading(
+                    1.2, "%", 1.1, 1.3, "worked out", 1.8, 2.2, "common practice", "formula")));
+    workup.put(
+        "warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null, ""));
     return ReportViews.of(
         new Report(
             "Tuesday",
@@ -125,6 +127,7 @@ class ReportViewsTest {
                     new FormulaRow("", "moon dust", "", null, null)),
                 List.of("The cups of line 2 are not its grams.")),
             workup,
+            null,
             List.of(),
             "1"));
   }

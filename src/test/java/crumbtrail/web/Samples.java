@@ -51,7 +51,8 @@ final class Samples {
             822,
             List.of(new FormulaRow(text, text, text + text, 310.0, 62.0)),
             texts),
-        Map.of(text, new WorkedReading(1.2, text, 1.1, 1.3, text, 1.8, 2.2, text)),
+        Map.of(text, new WorkedReading(1.2, text, 1.1, 1.3, text, 1.8, 2.2, text, text)),
+        null,
         texts,
         text);
   }
@@ -60,7 +61,7 @@ final class Samples {
   static Report empty() {
     return new Report(
         null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), null,
-        Map.of(), List.of(), null);
+        Map.of(), null, List.of(), null);
   }
 
   static Tracer making(Report report) {
