@@ -15,6 +15,9 @@ import java.util.List;
  * @param formula the ingredients, line by line
  * @param groups the percentages by group of ingredients
  * @param formulaNotes what else there is to say about the formula, in sentences
+ * @param figures pictures of what went on in dough and oven
+ * @param readings numbers under their headings
+ * @param readingSources sources of the usual ranges, by number from 1
  */
 public record ReportView(
     String title,
@@ -28,7 +31,9 @@ public record ReportView(
     List<Line> formula,
     List<Pair> groups,
     List<String> formulaNotes,
-    List<Reading> readings,
+    List<Figure> figures,
+    List<Group> readings,
+    List<String> readingSources,
     List<String> cautions) {
 
   /**
@@ -44,6 +49,7 @@ public record ReportView(
    * @param explains plain names of the signs it accounts for
    * @param speaksFor what points to it, weightiest first
    * @param speaksAgainst what points away from it, weightiest first
+   * @param sources sources by number from 1
    */
   public record Cause(
       String name,
@@ -56,7 +62,8 @@ public record ReportView(
       String change,
       List<String> explains,
       List<Evidence> speaksFor,
-      List<Evidence> speaksAgainst) {}
+      List<Evidence> speaksAgainst,
+      List<String> sources) {}
 
   /**
    * One piece of evidence.
@@ -64,7 +71,7 @@ public record ReportView(
    * @param because the reason in a sentence
    * @param weight how much it counts, in words: "firm"
    * @param readings what on this sheet matched, each as a short text
-   * @param source where the knowledge is from
+   * @param source number of the source in the list of the cause: "[2]", or empty
    */
   public record Evidence(String because, String weight, List<String> readings, String source) {}
 
@@ -81,13 +88,35 @@ public record ReportView(
   public record Line(String part, String written, String takenFor, String percent, String grams) {}
 
   /**
+   * Something in pictures, words and numbers.
+   *
+   * @param id of its heading
+   * @param pictures the same for a wide and for a narrow page; the stylesheet shows one
+   * @param words what there is to see, in sentences
+   * @param assumed whether much of it was assumed
+   * @param columns heads of the table
+   * @param rows its cells
+   */
+  public record Figure(
+      String id,
+      String heading,
+      List<Picture> pictures,
+      List<String> words,
+      boolean assumed,
+      List<String> columns,
+      List<List<String>> rows) {}
+
+  /** Readings under one heading. */
+  public record Group(String name, List<Reading> readings) {}
+
+  /**
    * One worked-out reading.
    *
    * @param value with unit and spread: "1.2 % (1.1–1.3 %)"
-   * @param known how it is known: "measured", "worked out", "assumed"
+   * @param known how it is known: "measured", "worked out", "assumed" …
    * @param usual the usual range for the style, or empty
    * @param lies where the value lies against that range: "below", "within", "above" or empty
-   * @param source source of the range, or empty
+   * @param source number of the source of the range: "[2]", or empty
    */
   public record Reading(
       String name, String value, String known, String usual, String lies, String source) {}

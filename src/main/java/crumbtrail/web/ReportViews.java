@@ -10,6 +10,7 @@ import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,6 +25,7 @@ final class ReportViews {
     report.understood().forEach(u -> names.put(u.key(), u.name()));
     report.causes().forEach(c -> names.put(c.key(), c.name()));
     FormulaTable formula = report.formula();
+    References ranges = new References();
     return new ReportView(
         orEmpty(report.title()),
         orEmpty(report.style()),
@@ -36,11 +38,14 @@ final class ReportViews {
         formula == null ? List.of() : lines(formula),
         formula == null ? List.of() : groups(formula),
         formula == null ? List.of() : notes(formula),
-        report.workup().entrySet().stream().map(e -> reading(e.getKey(), e.getValue())).toList(),
+        Figures.of(report.courses()),
+        readings(report.workup(), ranges),
+        ranges.list(),
         report.cautions());
   }
 
   private static ReportView.Cause cause(RankedCause cause, Map<String, String> names) {
+    References sources = new References();
     List<Evidence> speaksFor = new ArrayList<>();
     List<Evidence> speaksAgainst = new ArrayList<>();
     for (EvidenceLine line : cause.evidence()) {
@@ -49,7 +54,7 @@ final class ReportViews {
               line.because(),
               ReportWords.weight(line.decibans()),
               line.readings(),
-              orEmpty(line.source()));
+              sources.cite(line.source()));
       if (line.decibans() < 0) {
         // The report puts the strongest against last; the page reads it first.
         speaksAgainst.add(0, evidence);
@@ -57,6 +62,7 @@ final class ReportViews {
         speaksFor.add(evidence);
       }
     }
+    cause.sources().forEach(sources::cite);
     return new ReportView.Cause(
         cause.name(),
         orEmpty(cause.stage()),
@@ -68,7 +74,8 @@ final class ReportViews {
         orEmpty(cause.change()),
         named(cause.explains(), names),
         speaksFor,
-        speaksAgainst);
+        speaksAgainst,
+        sources.list());
   }
 
   private static String reading(Report.Understood understood) {
@@ -121,7 +128,22 @@ final class ReportViews {
     return notes;
   }
 
-  private static ReportView.Reading reading(String name, WorkedReading reading) {
+  private static List<ReportView.Group> readings(
+      Map<String, WorkedReading> workup, References ranges) {
+    Map<String, List<ReportView.Reading>> groups = new LinkedHashMap<>();
+    workup.forEach(
+        (name, reading) ->
+            groups
+                .computeIfAbsent(
+                    orEmpty(reading.group()).isEmpty() ? "other" : reading.group(),
+                    group -> new ArrayList<>())
+                .add(reading(name, reading, ranges)));
+    return groups.entrySet().stream()
+        .map(group -> new ReportView.Group(group.getKey(), group.getValue()))
+        .toList();
+  }
+
+  private static ReportView.Reading reading(String name, WorkedReading reading, References ranges) {
     String unit = orEmpty(reading.unit());
     String value = ReportWords.quantity(reading.value(), unit);
     String spread = ReportWords.range(reading.low(), reading.high(), unit);
@@ -132,7 +154,7 @@ final class ReportViews {
         reading.known(),
         hasRange ? ReportWords.range(reading.usualLow(), reading.usualHigh(), unit) : "",
         hasRange ? place(reading) : "",
-        orEmpty(reading.usualSource()));
+        hasRange ? ranges.cite(reading.usualSource()) : "");
   }
 
   private static String place(WorkedReading reading) {

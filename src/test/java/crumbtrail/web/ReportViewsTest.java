@@ -58,9 +58,13 @@ class ReportViewsTest {
   @Test
   void figuresCarryUnitSpreadAndPlace() {
     assertThat(view().readings())
+        .extracting(ReportView.Group::name)
+        .containsExactly("formula", "other");
+    assertThat(view().readingSources()).containsExactly("common practice");
+    assertThat(view().readings().stream().flatMap(group -> group.readings().stream()))
         .containsExactly(
             new ReportView.Reading(
-                "salt", "1.2 % (1.1–1.3 %)", "worked out", "1.8–2.2 %", "below", "common practice"),
+                "salt", "1.2 % (1.1–1.3 %)", "worked out", "1.8–2.2 %", "below", "[1]"),
             new ReportView.Reading("warmth gained", "-2 °C (-4 to 1 °C)", "assumed", "", "", ""));
   }
 

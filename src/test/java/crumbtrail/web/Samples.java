@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.report.Courses;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaRow;
@@ -9,6 +10,7 @@ import crumbtrail.report.Report.RankedCause;
 import crumbtrail.report.Report.Understood;
 import crumbtrail.report.Report.WorkedReading;
 import crumbtrail.sheet.Problem;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -52,9 +54,61 @@ final class Samples {
             List.of(new FormulaRow(text, text, text + text, 310.0, 62.0)),
             texts),
         Map.of(text, new WorkedReading(1.2, text, 1.1, 1.3, text, 1.8, 2.2, text, text)),
-        null,
+        courses(text),
         texts,
         text);
+  }
+
+  /** A day at the tide mill: an evening's bulk, a night in the fridge, a short proof, a bake. */
+  static Courses courses(String text) {
+    return new Courses(rise(text), bake());
+  }
+
+  static Courses.Rise rise(String text) {
+    List<Courses.RisePoint> points = new ArrayList<>();
+    for (int minute = 0; minute <= 150; minute += 5) {
+      points.add(
+          new Courses.RisePoint(
+              minute, 1 + 0.9 * Math.pow(minute / 150.0, 1.8), 26 - 2 * minute / 150.0));
+    }
+    points.add(new Courses.RisePoint(150, 1.35, 24));
+    points.add(new Courses.RisePoint(170, 1.4, 23.8));
+    for (int minute = 180; minute <= 900; minute += 15) {
+      double share = (minute - 170) / 730.0;
+      points.add(
+          new Courses.RisePoint(
+              minute, 1.4 + 0.3 * Math.min(1, 3 * share), 4 + 19.8 * Math.exp(-9 * share)));
+    }
+    for (int minute = 910; minute <= 960; minute += 10) {
+      double share = (minute - 900) / 60.0;
+      points.add(new Courses.RisePoint(minute, 1.7 + 0.4 * share, 4 + 8 * share));
+    }
+    return new Courses.Rise(
+        points,
+        List.of(
+            new Courses.Span(text + "bulk", 0, 150, 24),
+            new Courses.Span("bench", 150, 170, 22),
+            new Courses.Span("fridge", 170, 900, 4),
+            new Courses.Span("proof", 900, 960, 24)),
+        List.of(
+            new Courses.Mark(text + "ready to shape", 130, false),
+            new Courses.Mark("ready to bake", 1010, true)),
+        true);
+  }
+
+  /** A loaf that comes out a little early. */
+  static Courses.Bake bake() {
+    List<Courses.BakePoint> points = new ArrayList<>();
+    for (int minute = 0; minute <= 32; minute++) {
+      double oven = minute < 15 ? 240 : 210;
+      points.add(
+          new Courses.BakePoint(
+              minute,
+              24 + 69 / (1 + Math.exp((13 - minute) / 3.2)),
+              24 + (oven - 60) * (1 - Math.exp(-minute / 7.0)),
+              oven));
+    }
+    return new Courses.Bake(points, 95, 98.4, 22.0, 91.0, false);
   }
 
   /** A report that says nothing. */

@@ -1,0 +1,95 @@
+package crumbtrail.web;
+
+import crumbtrail.report.CourseWords;
+import crumbtrail.report.Courses;
+import crumbtrail.report.Courses.Bake;
+import crumbtrail.report.Courses.BakePoint;
+import crumbtrail.report.Courses.Rise;
+import crumbtrail.report.Courses.RisePoint;
+import crumbtrail.report.Courses.Span;
+import crumbtrail.web.ReportView.Figure;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** The pictures of the report page, each with its sentences and its numbers. */
+final class Figures {
+  private static final int ROWS = 12;
+
+  private Figures() {}
+
+  /** All figures for which there are points. */
+  static List<Figure> of(Courses courses) {
+    List<Figure> figures = new ArrayList<>();
+    if (courses != null && courses.rise() != null && !courses.rise().points().isEmpty()) {
+      figures.add(rise(courses.rise()));
+    }
+    if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
+      figures.add(bake(courses.bake()));
+    }
+    return figures;
+  }
+
+  private static Figure rise(Rise rise) {
+    return new Figure(
+        "rise",
+        "The rise",
+        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame)).toList(),
+        CourseWords.of(rise),
+        rise.assumed(),
+        List.of("After mixing", "Stage", "Times its size", "Dough"),
+        chosen(rise.points(), RisePoint::minute).stream()
+            .map(
+                p ->
+                    List.of(
+                        CourseWords.time(p.minute()),
+                        stage(rise, p.minute()),
+                        ReportWords.number(Math.round(p.rise() * 100) / 100.0),
+                        CourseWords.celsius(p.celsius())))
+            .toList());
+  }
+
+  private static Figure bake(Bake bake) {
+    return new Figure(
+        "bake",
+        "The bake",
+        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame)).toList(),
+        CourseWords.of(bake),
+        bake.assumed(),
+        List.of("In the oven", "Core", "Crust", "Oven"),
+        chosen(bake.points(), BakePoint::minute).stream()
+            .map(
+                p ->
+                    List.of(
+                        CourseWords.time(p.minute()),
+                        CourseWords.celsius(p.core()),
+                        CourseWords.celsius(p.crust()),
+                        CourseWords.celsius(p.oven())))
+            .toList());
+  }
+
+  // A stage owns its last moment: "bulk, 120 min" is where the bulk has come to.
+  private static String stage(Rise rise, double minute) {
+    return rise.spans().stream()
+        .filter(span -> minute >= span.from() && minute <= span.to())
+        .min(Comparator.comparingDouble(Span::from))
+        .map(Span::name)
+        .orElse("");
+  }
+
+  // The points that lie nearest to even steps: true points of the course, nothing in between.
+  private static <T> List<T> chosen(List<T> points, ToDoubleFunction<T> minute) {
+    double end = minute.applyAsDouble(points.get(points.size() - 1));
+    return Stream.iterate(0, i -> i <= ROWS, i -> i + 1)
+        .map(i -> end * i / ROWS)
+        .map(
+            at ->
+                points.stream()
+                    .min(Comparator.comparingDouble(p -> Math.abs(minute.applyAsDouble(p) - at)))
+                    .orElseThrow())
+        .distinct()
+        .toList();
+  }
+}

@@ -1,0 +1,73 @@
+package crumbtrail.web;
+
+import crumbtrail.web.Picture.Pen;
+
+/**
+ * Measures of a picture. A phone gets a picture of its own, since one drawn for a desk would shrink
+ * until nobody could read it.
+ *
+ * @param name part of the picture's id and its class
+ * @param width of the view box
+ * @param font size of texts
+ * @param left room for the numbers of the upright axis
+ * @param names room for names at the right end of lines
+ * @param tall height of a main pane
+ * @param low height of a second pane
+ * @param ticks how many ticks an axis of time may have at most
+ */
+record Frame(String name, int width, int font, int left, int names, int tall, int low, int ticks) {
+  static final Frame WIDE = new Frame("wide", 720, 14, 40, 160, 210, 80, 9);
+  static final Frame NARROW = new Frame("narrow", 340, 12, 32, 92, 180, 72, 5);
+
+  // Mean width of a letter on the font size, for the sans-serif faces of the stylesheet.
+  private static final double LETTER = 0.54;
+
+  /** Height of a row of text. */
+  double row() {
+    return 1.4 * font;
+  }
+
+  /** Width that a text will take, near enough to keep texts apart. */
+  double widthOf(String text) {
+    return LETTER * font * text.length();
+  }
+
+  boolean narrow() {
+    return width < WIDE.width;
+  }
+
+  /** Grid lines and numbers of an upright axis. */
+  void upright(Pen pen, Axis y, double left, double right) {
+    for (double tick : y.ticks()) {
+      pen.line("grid", left, y.at(tick), right, y.at(tick));
+      pen.label(left - 6, y.at(tick) + 0.35 * font, "end", "tick", ReportWords.number(tick));
+    }
+  }
+
+  /**
+   * Ticks, numbers and name of the axis of time below a chart; hours where minutes would be large.
+   */
+  void time(Pen pen, Axis x, double bottom, String after) {
+    boolean hours = x.high() > 180;
+    pen.line("axis", x.start(), bottom, x.end(), bottom);
+    for (double tick : x.ticks()) {
+      pen.line("axis", x.at(tick), bottom, x.at(tick), bottom + 4);
+      String number = ReportWords.number(hours ? tick / 60 : tick);
+      pen.label(x.at(tick), bottom + 4 + font, "middle", "tick", number);
+    }
+    pen.label(
+        (x.start() + x.end()) / 2,
+        bottom + 6 + font + row(),
+        "middle",
+        "name",
+        (hours ? "hours " : "minutes ") + after);
+  }
+
+  /** A label with its leader; rows hang from {@code top}, the leader ends at {@code foot}. */
+  void flag(Pen pen, LabelRows.Spot spot, double top, double foot, String css, String text) {
+    double base = top + (spot.row() + 1) * row() - 0.3 * font;
+    boolean aside = spot.leader() < spot.start() || spot.leader() > spot.end();
+    pen.line(css, spot.leader(), aside ? base - 0.8 * font : base + 4, spot.leader(), foot);
+    pen.label(spot.start(), base, "start", css, text);
+  }
+}
