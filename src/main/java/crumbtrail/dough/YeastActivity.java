@@ -15,10 +15,10 @@ public final class YeastActivity {
   /** The temperature at which the rate is one, °C. */
   public static final double REFERENCE = 26;
 
-  private static final double Q10 = 2.3;
+  private static final double Q10 = 2.45;
   private static final double COLD_HALF = 8;
   private static final double COLD_WIDTH = 1.5;
-  private static final double HOT_HALF = 43;
+  private static final double HOT_HALF = 42;
   private static final double HOT_WIDTH = 2;
 
   private YeastActivity() {}

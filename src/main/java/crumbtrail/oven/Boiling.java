@@ -15,8 +15,17 @@ public final class Boiling {
    * @return °C
    */
   public static double at(double metres) {
-    double kilopascal = 101.325 * Math.pow(1 - 2.25577e-5 * metres, 5.25588);
-    double millimetres = kilopascal * 760 / 101.325;
+    double millimetres = pressure(metres) * 760 / 101.325;
     return 1730.63 / (8.07131 - Math.log10(millimetres)) - 233.426;
+  }
+
+  /**
+   * Pressure of the air.
+   *
+   * @param metres height above the sea
+   * @return kPa
+   */
+  public static double pressure(double metres) {
+    return 101.325 * Math.pow(1 - 2.25577e-5 * metres, 5.25588);
   }
 }

@@ -1,53 +1,64 @@
 package crumbtrail.workup;
 
-import crumbtrail.dough.Ripening;
+import crumbtrail.dough.DoughBody;
+import crumbtrail.dough.DoughState;
+import crumbtrail.dough.Fermentation;
+import crumbtrail.dough.Readiness;
 import crumbtrail.knowledge.Style;
-import crumbtrail.quantity.Quantity;
+import crumbtrail.oven.Boiling;
 import crumbtrail.sheet.BakeProcess;
-import crumbtrail.sheet.Stage;
 import crumbtrail.workup.Reading.Known;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** Bulk and proof: times, temperatures, and how ripe the dough was at the end of each. */
+/** How ripe the dough was at the end of bulk and of proof, and what it had become. */
 final class RiseWorkup {
-  /** Below this temperature a stage counts as cold, °C. */
-  private static final double COLD = 12;
-
   /** Yeast dies at 55 to 60 °C (Figoni 2003; Hamelman 2004). */
   private static final double SCALDING = 55;
 
-  private static final double ROOM_RISE = 24;
   private static final double USUAL_DOUGH_GRAMS = 900;
+  private static final double USUAL_START = 25;
 
-  // A proof wants a fifth more than a bulk of an hour: it is as long and slightly warmer (common
-  // practice). Sourdough is
-  // proofed for about a quarter of its bulk, much of it in the refrigerator (common practice).
-  private static final double PROOF_WANTED = 1.2;
-  private static final double SOURDOUGH_PROOF_WANTED = 0.25;
-
-  private final BakeProcess process;
   private final ReadingList readings;
   private final Dose dose;
-  private final Style style;
-  private boolean guessed;
-  private double spread;
+  private final RisePlan plan;
+  private final Fermentation fermentation;
+  private final RiseSpread spread;
+  private final double start;
+  private final double thinAir;
 
-  private RiseWorkup(BakeProcess process, ReadingList readings, Dose dose) {
-    this.process = process;
+  private RiseWorkup(
+      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances) {
     this.readings = readings;
     this.dose = dose;
-    this.style = readings.style();
+    double bulkGrams = grams("dough weight", "piece weight");
+    double pieceGrams = grams("piece weight", "dough weight");
+    this.plan = RisePlan.of(process, readings.style(), circumstances, bulkGrams, pieceGrams);
+    this.thinAir = thinAir(process);
+    this.fermentation = new Fermentation(dose.mix(), thinAir);
+    Optional<Reading> dough = readings.get("dough temperature");
+    this.start =
+        dough
+            .map(Reading::value)
+            .or(() -> readings.style().range("dough temperature").map(Style.Range::middle))
+            .orElse(USUAL_START);
+    this.spread = new RiseSpread(dose, dough);
   }
 
-  static void work(BakeProcess process, ReadingList readings, Dose dose) {
-    RiseWorkup rise = new RiseWorkup(process, readings, dose);
-    rise.timesAndTemperatures();
-    if (dose.leaven().raises() && !scalding(process)) {
-      rise.ripeness();
+  /**
+   * Puts the readings of both rises.
+   *
+   * @param circumstances keys of what the baker said
+   * @return the course of the rise, if there is one to draw
+   */
+  static Optional<RiseCourse> work(
+      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances) {
+    RiseTimes.work(process, readings);
+    if (!dose.mix().leaven().raises() || scalding(process)) {
+      return Optional.empty();
     }
+    return new RiseWorkup(process, readings, dose, circumstances).rises();
   }
 
   // Hot liquid may have killed the yeast; how ripe the dough was can then not be reckoned from the
@@ -56,144 +67,132 @@ final class RiseWorkup {
     return process.temperatures().liquid().filter(liquid -> liquid.value() >= SCALDING).isPresent();
   }
 
-  private void timesAndTemperatures() {
-    total("bulk time", process.bulk());
-    total("proof time", process.proof());
-    warmest(process.bulk())
-        .flatMap(Stage::temperature)
-        .ifPresent(t -> measured("bulk temperature", t));
-    warmest(process.proof())
-        .flatMap(Stage::temperature)
-        .ifPresent(t -> measured("proof temperature", t));
-    process.proof().stream()
-        .flatMap(stage -> stage.humidity().stream())
-        .findFirst()
-        .ifPresent(humidity -> measured("proof humidity", humidity));
-    readings.measured("bench rest", process.shaping().benchRest());
-    List<Stage> cold = new ArrayList<>(process.bulk());
-    cold.addAll(process.proof());
-    cold.removeIf(stage -> stage.temperature().map(t -> t.value() >= COLD).orElse(true));
-    double hours =
-        cold.stream().flatMap(s -> s.time().stream()).mapToDouble(Quantity::value).sum() / 60;
-    if (hours > 0) {
-      readings.put("fridge time", hours, 0, Known.MEASURED);
-      cold.get(0).temperature().ifPresent(t -> measured("fridge temperature", t));
-    }
-  }
-
-  private void ripeness() {
-    double grams =
-        readings
-            .get("piece weight")
-            .or(() -> readings.get("dough weight"))
-            .map(Reading::value)
-            .orElse(USUAL_DOUGH_GRAMS);
-    double bulkGrams = readings.get("dough weight").map(Reading::value).orElse(grams);
-    Optional<Reading> dough = readings.get("dough temperature");
-    double start =
-        dough
-            .map(Reading::value)
-            .orElse(style.range("dough temperature").map(Style.Range::middle).orElse(25.0));
-    guessed = dose.assumed();
-    spread = dough.isEmpty() || dough.get().known() == Known.ASSUMED ? 0.15 : 0.05;
-    Optional<Ripening.End> bulk = through(process.bulk(), start, bulkGrams, style.habits().bulk());
-    boolean bulkGuessed = guessed;
-    double bulkWanted = style.habits().value("rise wanted").orElse(1.0);
-    double usual = Dose.usual(style).ratePerMinute() / dose.leaven().ratePerMinute();
-    bulk.ifPresent(
-        end -> {
-          put("bulk ripeness", end.ripeness() / bulkWanted);
-          put("bulk schedule", end.ripeness() / bulkWanted * usual);
-        });
-
-    double proofStart = bulk.map(Ripening.End::celsius).orElse(start);
-    Optional<Ripening.End> proof =
-        through(withBenchRest(), proofStart, grams, style.habits().proof());
-    double proofWanted =
-        style
-            .habits()
-            .value("proof wanted")
-            .orElse(dose.leaven().isSourdough() ? SOURDOUGH_PROOF_WANTED : PROOF_WANTED);
-    proof.ifPresent(
-        end -> {
-          put("proof ripeness", end.ripeness() / proofWanted);
-          put("proof schedule", end.ripeness() / proofWanted * usual);
-        });
-    guessed |= bulkGuessed;
+  private Optional<RiseCourse> rises() {
+    boolean sourdough = fermentation.mostlyStarter();
+    DoughState begin = fermentation.start(start);
+    double bulkGas = Readiness.bulkGas(dose.mix(), wantedBulk(sourdough), plan.knockedBack());
+    Optional<Rising> bulk = follow(fermentation, begin, plan.bulk(), bulkGas);
+    DoughState shaped = bulk.map(Rising::handled).orElse(begin);
+    double proofGas = Readiness.proofGas(dose.mix(), shaped, wantedProof(sourdough));
+    Optional<Rising> proof = follow(fermentation, shaped, plan.proof(), proofGas);
+    bulk.ifPresent(rising -> put("bulk", rising, plan.bulk(), false));
+    // A proof told without its bulk begins with a dough of which nothing is known.
+    proof.ifPresent(rising -> put("proof", rising, plan.proof(), bulk.isEmpty()));
+    schedule(bulkGas, proofGas, bulk.isPresent(), proof.isPresent());
     if (bulk.isPresent() && proof.isPresent()) {
-      put(
-          "whole rise",
-          (bulk.get().ripeness() + proof.get().ripeness()) / (bulkWanted + proofWanted));
+      double made = bulk.get().made() + proof.get().made();
+      Known known = spread.known(plan.all());
+      readings.put("whole rise", made / (bulkGas + proofGas), spread.of(plan.all()), known);
+      loaf(proof.get(), known);
     }
+    return RiseDrawing.of(dose.mix(), plan, bulk, proof, spread.known(plan.all()));
   }
 
-  // The rest on the bench raises the dough as the proof does; where no proof is told, neither is a
-  // rest.
-  private List<Stage> withBenchRest() {
-    if (process.proof().isEmpty() || process.shaping().benchRest().isEmpty()) {
-      return process.proof();
+  private void put(String name, Rising rising, List<RisePlan.Step> steps, boolean blind) {
+    double relative = spread.of(steps);
+    Known known = blind ? Known.ASSUMED : spread.known(steps);
+    double ripeness = rising.ripeness();
+    readings.put(name + " ripeness", ripeness, relative, known);
+    double rise = rising.end().rise(dose.mix()) / rising.begin().rise(dose.mix());
+    double gained = Math.abs(rise - 1) * relative;
+    readings.put(name + " rise", rise, rise - gained, rise + gained, known);
+    rising
+        .readyAfter()
+        .ifPresent(minutes -> readings.put(name + " ready after", minutes, relative, known));
+  }
+
+  // What the clock alone would have made of a dough with the usual leavening.
+  private void schedule(double bulkGas, double proofGas, boolean bulkTold, boolean proofTold) {
+    Fermentation usual = new Fermentation(dose.usual(), thinAir);
+    DoughState state = usual.start(start);
+    double made = 0;
+    for (RisePlan.Step step : plan.bulk()) {
+      state = usual.after(state, step.stay()).handled(step.keeps());
     }
-    List<Stage> stages = new ArrayList<>();
-    stages.add(
-        new Stage(
-            process.shaping().benchRest(),
-            process.room(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty()));
-    stages.addAll(process.proof());
-    return stages;
-  }
-
-  private Optional<Ripening.End> through(
-      List<Stage> stages, double start, double grams, Style.Spell habit) {
-    List<Ripening.Spell> spells = new ArrayList<>();
-    for (Stage stage : stages) {
-      if (stage.time().isPresent()) {
-        Quantity time = stage.time().get();
-        spells.add(new Ripening.Spell(time.value(), celsius(stage, habit)));
-        spread = Math.hypot(spread, time.value() > 0 ? time.spread() / time.value() : 0);
-      }
-    }
-    return spells.isEmpty()
-        ? Optional.empty()
-        : Optional.of(Ripening.through(dose.leaven(), start, grams, spells));
-  }
-
-  private double celsius(Stage stage, Style.Spell habit) {
-    if (stage.temperature().isPresent()) {
-      return stage.temperature().get().value();
-    }
-    if (process.room().isPresent()) {
-      return process.room().get().value();
-    }
-    guessed = true;
-    return habit == null ? ROOM_RISE : habit.celsius();
-  }
-
-  private void put(String name, double value) {
-    readings.put(name, value, spread, guessed ? Known.ASSUMED : Known.WORKED_OUT);
-  }
-
-  private void measured(String name, Quantity quantity) {
-    readings.measured(name, Optional.of(quantity));
-  }
-
-  private void total(String name, List<Stage> stages) {
-    List<Quantity> times = stages.stream().flatMap(stage -> stage.time().stream()).toList();
-    if (!times.isEmpty()) {
+    if (bulkTold) {
+      made = state.made();
       readings.put(
-          name,
-          times.stream().mapToDouble(Quantity::value).sum(),
-          times.stream().mapToDouble(Quantity::low).sum(),
-          times.stream().mapToDouble(Quantity::high).sum(),
-          Known.MEASURED);
+          "bulk schedule", made / bulkGas, spread.of(plan.bulk()), spread.known(plan.bulk()));
+    }
+    for (RisePlan.Step step : plan.proof()) {
+      state = usual.after(state, step.stay());
+    }
+    if (proofTold) {
+      readings.put(
+          "proof schedule",
+          (state.made() - made) / proofGas,
+          spread.of(plan.proof()),
+          spread.known(plan.proof()));
     }
   }
 
-  private static Optional<Stage> warmest(List<Stage> stages) {
-    return stages.stream()
-        .filter(stage -> stage.temperature().isPresent())
-        .max(Comparator.comparingDouble(stage -> stage.temperature().get().value()));
+  private void loaf(Rising proof, Known known) {
+    DoughState end = proof.end();
+    double gas = fermentation.baked(end);
+    DoughBody.Pair halves = halves();
+    readings.put(
+        "dough at oven",
+        end.celsius(),
+        Math.min(halves.core(), halves.rim()) - 1,
+        Math.max(halves.core(), halves.rim()) + 1,
+        known);
+    readings.put("sugar left", end.sugar(), 0.4, Known.ASSUMED);
+    readings.put("loaf volume", gas / (dose.mix().total() * 0.9), 0.2, known);
+  }
+
+  // A large or a cold dough is not of one temperature: its core lags behind its rim.
+  private DoughBody.Pair halves() {
+    DoughBody.Pair halves = DoughBody.Pair.even(start);
+    for (RisePlan.Step step : plan.bulk()) {
+      halves = step.body().after(halves, step.place());
+    }
+    // Shaping mixes them.
+    halves = DoughBody.Pair.even(halves.mean());
+    for (RisePlan.Step step : plan.proof()) {
+      halves = step.body().after(halves, step.place());
+    }
+    return halves;
+  }
+
+  private double wantedBulk(boolean sourdough) {
+    return readings
+        .style()
+        .habits()
+        .value("rise wanted")
+        .orElse(sourdough ? Readiness.sourdoughRise(dose.mix().protein()) : Readiness.DOUBLED);
+  }
+
+  private double wantedProof(boolean sourdough) {
+    return readings
+        .style()
+        .habits()
+        .value("proof wanted")
+        .orElse(
+            sourdough
+                ? Readiness.PROOFED_SOURDOUGH
+                : readings.style().tags().contains("tin")
+                    ? Readiness.PROOFED_TIN
+                    : Readiness.PROOFED);
+  }
+
+  private static Optional<Rising> follow(
+      Fermentation fermentation, DoughState begin, List<RisePlan.Step> steps, double gas) {
+    return steps.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Rising.follow(fermentation, begin, steps, gas));
+  }
+
+  private static double thinAir(BakeProcess process) {
+    double metres = process.altitude().map(height -> height.value() / 1000).orElse(0.0);
+    return Boiling.pressure(0) / Boiling.pressure(Math.min(5000, Math.max(0, metres)));
+  }
+
+  private double grams(String first, String second) {
+    return readings
+        .get(first)
+        .or(() -> readings.get(second))
+        .map(Reading::value)
+        .filter(grams -> grams >= 1)
+        .orElse(USUAL_DOUGH_GRAMS);
   }
 }

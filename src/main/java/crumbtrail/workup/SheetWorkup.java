@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Works out what a bake sheet holds. Immutable; safe for use by many threads. */
 public final class SheetWorkup {
@@ -50,13 +52,15 @@ public final class SheetWorkup {
     ReadingList readings = new ReadingList(catalogue, style);
     boolean partial = heard.circumstances().stream().anyMatch(one -> one.key().equals(PARTIAL));
     formula(formula, partial, readings);
-    process(sheet.process(), readings, formula);
+    Courses courses = process(sheet.process(), readings, formula, heard);
     return new Workup(
         style,
         formula,
         readings.all(),
         withFormula(heard, partial, formula, styleNotUnderstood(sheet, told)),
-        assumptions);
+        assumptions,
+        courses.rise(),
+        courses.bake());
   }
 
   // Of a formula told in part, what is not named may still have been in the dough. Of a flour told
@@ -81,13 +85,19 @@ public final class SheetWorkup {
             });
   }
 
-  private static void process(BakeProcess process, ReadingList readings, Formula formula) {
+  private record Courses(Optional<RiseCourse> rise, Optional<BakeCurve> bake) {}
+
+  private static Courses process(
+      BakeProcess process, ReadingList readings, Formula formula, Heard heard) {
+    Set<String> circumstances =
+        heard.circumstances().stream().map(Heard.Circumstance::key).collect(Collectors.toSet());
     VesselWorkup.work(process, readings);
     TemperatureWorkup.work(process, readings);
     MixingWorkup.work(process, readings);
-    boolean tolerant = formula.circumstances().contains("osmotolerant-yeast");
-    RiseWorkup.work(process, readings, Dose.of(readings, tolerant));
+    Dose dose = Dose.of(readings, formula, circumstances);
+    Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
     OvenWorkup.work(process, readings);
+    return new Courses(rise, Optional.empty());
   }
 
   private Heard withFormula(Heard heard, boolean partial, Formula formula, List<String> more) {

@@ -1,0 +1,129 @@
+package crumbtrail.dough;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.ode.ODEState;
+import org.hipparchus.ode.ODEStateAndDerivative;
+import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
+
+/**
+ * What a dough does between mixing and the oven: its temperature, its yeast, its sugar, the gas it
+ * makes and the gas it holds. Equations and sources: docs/science/fermentation.md. Immutable; safe
+ * for use by many threads.
+ */
+public final class Fermentation {
+  // Flour brings 1.6 % of sugar that yeast can eat, and up to 4 % of broken starch that its enzymes
+  // can split (common practice in direction and size).
+  private static final double FLOUR_SUGAR = 1.6;
+  private static final double BROKEN_STARCH = 4;
+
+  private static final double SHORTEST_STEP = 3;
+  private static final double LONGEST_STEP = 12;
+  private static final double STEPS = 10;
+
+  private final DoughMix mix;
+  private final Gassing gassing;
+  private final GasHold hold;
+
+  /** The fermentation of one dough at the level of the sea. */
+  public Fermentation(DoughMix mix) {
+    this(mix, 1);
+  }
+
+  /**
+   * The fermentation of one dough at a height.
+   *
+   * @param thinAir pressure of the air at sea level over that in the kitchen: gas takes so much
+   *     more room
+   */
+  public Fermentation(DoughMix mix, double thinAir) {
+    this.mix = mix;
+    this.gassing = new Gassing(mix, thinAir);
+    this.hold = new GasHold(mix);
+  }
+
+  /**
+   * A stay in one place.
+   *
+   * @param minutes how long
+   * @param celsius the place
+   * @param lag minutes in which the dough covers 63 % of the way to the temperature of the place
+   */
+  public record Stay(double minutes, double celsius, double lag) {}
+
+  /** Whether the numbers behind the model reach to this dough. */
+  public static boolean covers(DoughMix mix) {
+    Leaven leaven = mix.leaven();
+    return leaven.yeast() <= 5
+        && leaven.starter() <= 60
+        && mix.sugar() <= 35
+        && mix.salt() <= 4
+        && mix.water() >= 40
+        && mix.water() <= 110;
+  }
+
+  /** Whether the numbers behind the model reach to this place. */
+  public static boolean covers(Stay stay) {
+    return stay.celsius() >= 0 && stay.celsius() <= 42 && stay.minutes() <= 72 * 60;
+  }
+
+  /** Whether the starter does more of the work than added yeast, at the beginning. */
+  public boolean mostlyStarter() {
+    return gassing.rate(0, mix.leaven().starter(), 1, 1)
+        > gassing.rate(mix.leaven().yeast(), 0, 1, 1);
+  }
+
+  /** The dough that ferments. */
+  public DoughMix mix() {
+    return mix;
+  }
+
+  /** The dough at the end of mixing. */
+  public DoughState start(double celsius) {
+    return new DoughState(
+        0,
+        celsius,
+        mix.leaven().yeast(),
+        mix.leaven().starter(),
+        0,
+        FLOUR_SUGAR + Math.max(0, mix.sugar()),
+        BROKEN_STARCH,
+        0,
+        0,
+        0);
+  }
+
+  /**
+   * Follows the dough through one stay.
+   *
+   * @return the dough at moments of the stay, the first and the last included
+   */
+  public List<DoughState> through(DoughState begin, Stay stay) {
+    List<DoughState> states = new ArrayList<>();
+    states.add(begin);
+    if (stay.minutes() <= 0) {
+      return states;
+    }
+    Flow flow = new Flow(gassing, hold, mix, begin, stay);
+    double step = Math.max(SHORTEST_STEP, Math.min(LONGEST_STEP, stay.minutes() / STEPS));
+    ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step);
+    integrator.addStepHandler(
+        interpolator -> {
+          ODEStateAndDerivative now = interpolator.getCurrentState();
+          states.add(flow.state(now.getTime(), now.getPrimaryState()));
+        });
+    integrator.integrate(flow, new ODEState(0, flow.initial()), stay.minutes());
+    return states;
+  }
+
+  /** The dough at the end of a stay. */
+  public DoughState after(DoughState begin, Stay stay) {
+    List<DoughState> states = through(begin, stay);
+    return states.get(states.size() - 1);
+  }
+
+  /** Volume after the oven of a dough that goes into it so, cm³ for 100 g of flour. */
+  public double baked(DoughState ready) {
+    return hold.baked(ready.held(), hold.most(ready.strain()));
+  }
+}

@@ -1,0 +1,101 @@
+package crumbtrail.dough;
+
+import org.hipparchus.ode.OrdinaryDifferentialEquation;
+
+/** The equations of a dough during one stay, for the integrator. Time in minutes of the stay. */
+final class Flow implements OrdinaryDifferentialEquation {
+  private static final int YEAST = 0;
+  private static final int STARTER = 1;
+  private static final int AGE = 2;
+  private static final int SUGAR = 3;
+  private static final int STARCH = 4;
+  private static final int MADE = 5;
+  private static final int HELD = 6;
+  private static final int SIZE = 7;
+
+  // Enzymes split an eighth of the broken starch that is left in an hour at 26 °C (common practice
+  // in size).
+  private static final double SPLITTING = 0.125;
+
+  // Dry yeast wakes with half its strength asleep and the rest up within an hour (common practice).
+  private static final double ASLEEP = 0.5;
+  private static final double WAKING_HOURS = 1.0 / 3;
+
+  // Gas beyond what the dough can hold leaves it within half an hour (our choice).
+  private static final double LEAK_PER_HOUR = 2;
+
+  private final Gassing gassing;
+  private final GasHold hold;
+  private final DoughMix mix;
+  private final DoughState begin;
+  private final Fermentation.Stay stay;
+
+  Flow(Gassing gassing, GasHold hold, DoughMix mix, DoughState begin, Fermentation.Stay stay) {
+    this.gassing = gassing;
+    this.hold = hold;
+    this.mix = mix;
+    this.begin = begin;
+    this.stay = stay;
+  }
+
+  double[] initial() {
+    double[] state = new double[SIZE];
+    state[YEAST] = begin.yeast();
+    state[STARTER] = begin.starter();
+    state[AGE] = begin.age();
+    state[SUGAR] = begin.sugar();
+    state[STARCH] = begin.starch();
+    state[MADE] = begin.made();
+    state[HELD] = begin.held();
+    return state;
+  }
+
+  // A step that ends just beyond the last of the sugar may overshoot it by a trace.
+  DoughState state(double minute, double[] now) {
+    return new DoughState(
+        begin.minute() + minute,
+        celsius(minute),
+        now[YEAST],
+        now[STARTER],
+        now[AGE],
+        Math.max(0, now[SUGAR]),
+        now[STARCH],
+        now[MADE],
+        now[HELD],
+        strain(now));
+  }
+
+  @Override
+  public int getDimension() {
+    return SIZE;
+  }
+
+  @Override
+  public double[] computeDerivatives(double minute, double[] now) {
+    double celsius = celsius(minute);
+    double activity = YeastActivity.at(celsius);
+    double awake = 1 - ASLEEP * Math.exp(-now[AGE] / WAKING_HOURS);
+    double gas = gassing.rate(now[YEAST] * awake, now[STARTER], now[SUGAR], activity);
+    double split = SPLITTING * mix.enzymes() * activity * Math.max(0, now[STARCH]);
+    double most = hold.most(strain(now));
+    double leak = LEAK_PER_HOUR * Math.max(0, now[HELD] - most);
+
+    double[] perMinute = new double[SIZE];
+    perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], celsius) / 60;
+    perMinute[STARTER] = YeastGrowth.inSourdough(now[STARTER], celsius) / 60;
+    perMinute[AGE] = activity / 60;
+    perMinute[SUGAR] = (split - gassing.sugarFor(gas)) / 60;
+    perMinute[STARCH] = -split / 60;
+    perMinute[MADE] = gas / 60;
+    perMinute[HELD] = (gas * hold.kept(now[HELD], most) - leak) / 60;
+    return perMinute;
+  }
+
+  private double celsius(double minute) {
+    return DoughTemperature.after(begin.celsius(), stay.celsius(), minute, stay.lag());
+  }
+
+  private double strain(double[] now) {
+    return begin.strain() + (now[MADE] - begin.made()) / mix.volume();
+  }
+}

@@ -1,0 +1,114 @@
+package crumbtrail.dough;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * When a dough is ready. A first rise or a proof is ready when the dough has made the gas that its
+ * wanted rise takes; ripeness is the gas made over that gas, so that it goes on counting when the
+ * dough has long stopped rising.
+ */
+public final class Readiness {
+  /** A yeasted dough is ready to shape when it has doubled (TM 10-412; common practice). */
+  public static final double DOUBLED = 2;
+
+  /** A shaped yeasted dough is ready when it has doubled again (common practice). */
+  public static final double PROOFED = 2;
+
+  /**
+   * In a tin, whose walls bear it, a dough is proofed further (common practice; a miller's tin loaf
+   * takes 60 min near 31 °C, Grain Craft).
+   */
+  public static final double PROOFED_TIN = 2.25;
+
+  /**
+   * A shaped sourdough keeps much of its gas, and its proof, often in the refrigerator, adds a
+   * fifth (common practice).
+   */
+  public static final double PROOFED_SOURDOUGH = 1.2;
+
+  // A dough that is knocked back rises on: the first rise is about 70 % of the fermentation
+  // (Experimental Cookery, chestofbooks).
+  private static final double FIRST_RISE_SHARE = 0.7;
+
+  // Share of the gas that a dough well short of its limit keeps.
+  private static final double KEPT = 0.92;
+
+  private static final int LONGEST = 48 * 60;
+
+  private Readiness() {}
+
+  /**
+   * The rise that a first rise by starter wants: by a quarter with 8 to 10 % protein, by half with
+   * 10 to 12, to double with 12 to 15 (Sourdough Framework, table of dough size increase); straight
+   * lines between the middles of these classes.
+   */
+  public static double sourdoughRise(double protein) {
+    if (protein <= 11) {
+      return Math.max(1.2, 1.25 + 0.125 * (protein - 9));
+    }
+    return Math.min(2.2, 1.5 + 0.2 * (protein - 11));
+  }
+
+  /**
+   * Gas that a first rise must make, cm³ for 100 g of flour.
+   *
+   * @param rise wanted volume over the volume after mixing
+   * @param knockedBack whether the dough is knocked back and rises again
+   */
+  public static double bulkGas(DoughMix mix, double rise, boolean knockedBack) {
+    double gas = (rise - 1) * mix.volume() / KEPT;
+    return knockedBack ? gas / FIRST_RISE_SHARE : gas;
+  }
+
+  /**
+   * Gas that a proof must make, cm³ for 100 g of flour.
+   *
+   * @param shaped the dough as it was shaped
+   * @param rise wanted volume over the volume as shaped
+   */
+  public static double proofGas(DoughMix mix, DoughState shaped, double rise) {
+    return (rise - 1) * (mix.volume() + shaped.held()) / KEPT;
+  }
+
+  /**
+   * Minutes after the first of these states at which the dough had made so much gas, by straight
+   * lines between them; empty if it had not by the last.
+   *
+   * @param gas cm³ for 100 g of flour, made since the first state
+   */
+  public static OptionalDouble within(List<DoughState> states, double gas) {
+    DoughState first = states.get(0);
+    for (int i = 1; i < states.size(); i++) {
+      DoughState before = states.get(i - 1);
+      DoughState now = states.get(i);
+      double made = now.made() - first.made();
+      if (made >= gas) {
+        double share = (gas - (before.made() - first.made())) / (now.made() - before.made());
+        double minute = before.minute() + share * (now.minute() - before.minute());
+        return OptionalDouble.of(minute - first.minute());
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /**
+   * Minutes after the last state at which the dough would make so much more gas if it stayed where
+   * it is; empty if that takes more than two days.
+   *
+   * @param gas cm³ for 100 g of flour, made after the last state
+   */
+  public static OptionalDouble later(
+      Fermentation fermentation, DoughState last, double celsius, double lag, double gas) {
+    // Growing yeast only gets faster, so that long stays are looked at only if short ones fail.
+    for (int minutes = 120; minutes <= LONGEST; minutes *= 4) {
+      List<DoughState> on =
+          fermentation.through(last, new Fermentation.Stay(minutes, celsius, lag));
+      OptionalDouble found = within(on, gas);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return OptionalDouble.empty();
+  }
+}
