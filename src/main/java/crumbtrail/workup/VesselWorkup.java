@@ -2,6 +2,9 @@ package crumbtrail.workup;
 
 import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeProcess.VesselSize;
+import crumbtrail.vessel.CommonTins;
+import crumbtrail.vessel.Tin;
+import crumbtrail.vessel.TinRoom;
 import crumbtrail.workup.Reading.Known;
 import java.util.List;
 import java.util.Locale;
@@ -10,26 +13,38 @@ import java.util.OptionalDouble;
 
 /** Pieces and the room that the tin gives them. */
 final class VesselWorkup {
-  /**
-   * A tin of three stated lengths holds this share of the straight box: a real 8.5 × 4.5 in tin
-   * holds 1440 cm³, the straight box of 8.5 × 4.5 × 2.5 in 1567 cm³ (wordloaf, Size matters).
-   */
-  private static final double TAPER = 0.92;
+  private static final List<String> HOLDERS =
+      List.of("tin", "pan", "mould", "mold", "form", "pullman");
+  private static final List<String> ROUND =
+      List.of("round", "cake", "springform", "diameter", "panettone", "across");
+
+  // Share by which a volume from lengths may be off: as measured, and with a slope that is guessed.
+  private static final double MEASURED = 0.05;
+  private static final double SLOPED = 0.07;
+
+  /** Lengths this near are one, mm. */
+  private static final double SAME = 4;
+
+  /** Depth of loaf tins on their width: 0.54 to 0.63 in the six published ones. */
+  private static final double DEPTH = 0.59;
 
   private VesselWorkup() {}
 
   static void work(BakeProcess process, ReadingList readings) {
     pieceWeight(process, readings);
-    OptionalDouble room = volume(process.vessel());
+    Optional<Held> held = held(process.vessel());
     Optional<Reading> piece = readings.get("piece weight");
-    if (room.isPresent() && piece.isPresent() && piece.get().value() > 0) {
+    if (held.isPresent() && piece.isPresent() && piece.get().value() > 0) {
       Reading weight = piece.get();
+      Held tin = held.get();
+      double room = TinRoom.of(tin.value(), weight.value());
+      boolean assumed = tin.named() || weight.known() == Known.ASSUMED;
       readings.put(
           "tin room",
-          room.getAsDouble() / weight.value(),
-          room.getAsDouble() / weight.high() * 0.95,
-          room.getAsDouble() / Math.max(1, weight.low()) * 1.05,
-          weight.known() == Known.ASSUMED ? Known.ASSUMED : Known.WORKED_OUT);
+          room,
+          tin.low() / Math.max(1, weight.high()),
+          tin.high() / Math.max(1, weight.low()),
+          !TinRoom.covers(room) ? Known.EXTRAPOLATED : assumed ? Known.ASSUMED : Known.WORKED_OUT);
     }
   }
 
@@ -53,25 +68,76 @@ final class VesselWorkup {
   }
 
   /**
-   * Volume of the tin in cm³; empty where the vessel does not hold the loaf's shape or its size is
+   * Volume of the tin in ml; empty where the vessel does not hold the loaf's shape or its size is
    * not told.
    */
   static OptionalDouble volume(BakeProcess.Vessel vessel) {
+    return held(vessel).map(held -> OptionalDouble.of(held.value())).orElse(OptionalDouble.empty());
+  }
+
+  /** What a tin holds, ml; named if its size is only a name such as "2 lb". */
+  private record Held(double low, double value, double high, boolean named) {
+    static Held of(double value, double spread) {
+      return new Held(value * (1 - spread), value, value * (1 + spread), false);
+    }
+
+    static Held of(CommonTins.Named tin) {
+      return new Held(tin.low(), tin.volume(), tin.high(), true);
+    }
+  }
+
+  private static Optional<Held> held(BakeProcess.Vessel vessel) {
     String kind = vessel.kind().orElse("tin").toLowerCase(Locale.ROOT);
-    boolean holds =
-        List.of("tin", "pan", "mould", "mold", "form", "pullman").stream().anyMatch(kind::contains);
-    if (vessel.size().isEmpty() || !holds) {
-      return OptionalDouble.empty();
+    if (HOLDERS.stream().noneMatch(kind::contains)) {
+      return Optional.empty();
+    }
+    if (vessel.size().isEmpty()) {
+      return CommonTins.named(kind).map(Held::of);
     }
     VesselSize size = vessel.size().get();
     if (size.millilitres().isPresent()) {
-      return OptionalDouble.of(size.millilitres().get());
+      return Optional.of(Held.of(size.millilitres().get(), MEASURED));
     }
+    String words = kind + " " + size.written().toLowerCase(Locale.ROOT);
     List<Double> mm = size.lengths();
     return switch (mm.size()) {
-      case 3 -> OptionalDouble.of(TAPER * mm.get(0) * mm.get(1) * mm.get(2) / 1000);
-      case 2 -> OptionalDouble.of(Math.PI / 4 * mm.get(0) * mm.get(0) * mm.get(1) / 1000);
-      default -> OptionalDouble.empty();
+      case 3 -> Optional.of(box(mm, words, vessel.lid().orElse(false)));
+      case 2 -> Optional.of(two(mm, words));
+      case 0 -> CommonTins.named(words).map(Held::of);
+      default -> Optional.empty();
     };
+  }
+
+  // Lidded tins are straight, and so are those as high as wide; other loaf tins slope.
+  private static Held box(List<Double> mm, String words, boolean lid) {
+    double width = Math.min(mm.get(0), mm.get(1));
+    boolean straight =
+        lid
+            || words.contains("pullman")
+            || words.contains("lidded")
+            || words.contains("straight")
+            || words.contains("square")
+            || Math.abs(mm.get(2) - width) < SAME;
+    Tin tin =
+        words.contains("oval")
+            ? Tin.oval(mm.get(0), mm.get(1), mm.get(2))
+            : straight
+                ? Tin.straight(mm.get(0), mm.get(1), mm.get(2))
+                : Tin.flared(mm.get(0), mm.get(1), mm.get(2));
+    return Held.of(tin.volume(), straight ? MEASURED : SLOPED);
+  }
+
+  // Two lengths are diameter and height, or the rim of a loaf tin whose depth goes without saying.
+  private static Held two(List<Double> mm, String words) {
+    double length = Math.max(mm.get(0), mm.get(1));
+    double width = Math.min(mm.get(0), mm.get(1));
+    boolean round = ROUND.stream().anyMatch(words::contains);
+    boolean loaf = length / width >= 1.5 && length / width <= 2.6 && width >= 60;
+    if (round || !loaf) {
+      return Held.of(Tin.round(mm.get(0), mm.get(1)).volume(), MEASURED);
+    }
+    return CommonTins.named(length, width)
+        .map(Held::of)
+        .orElseGet(() -> Held.of(Tin.flared(length, width, DEPTH * width).volume(), 0.15));
   }
 }

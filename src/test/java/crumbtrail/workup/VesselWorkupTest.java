@@ -59,6 +59,31 @@ class VesselWorkupTest {
   }
 
   @Test
+  void lidded_tins_are_straight_and_loaf_tins_slope() {
+    assertThat(volume("tin", "9 x 4 x 4 in")).isCloseTo(2360, within(1.0));
+    assertThat(volume("pullman tin", "33 x 10 x 9 cm")).isCloseTo(2970, within(1.0));
+    assertThat(volume("tin", "24 x 12 x 7 cm")).isCloseTo(0.92 * 24 * 12 * 7, within(1e-6));
+  }
+
+  @Test
+  void a_tin_named_by_its_bread_has_a_wide_published_volume() {
+    assertThat(volume("tin", "2 lb loaf tin")).isEqualTo(1700);
+    assertThat(vessel("'kind': '1 lb tin'")).hasValue(700);
+    assertThat(volume("loaf tin", "9 x 5 in")).isEqualTo(1900);
+    assertThat(volume("loaf tin", "28 x 13 cm")).isBetween(2300.0, 2700.0);
+
+    Reading room =
+        Bakes.reading(
+                Bakes.tinLoaf(
+                    "'vessel': {'kind': 'tin', 'size': '2 lb tin'}, 'shaping': {'pieces': 1}"),
+                "tin room")
+            .orElseThrow();
+    assertThat(room.known()).isEqualTo(Known.ASSUMED);
+    assertThat(room.low()).isLessThan(1.6);
+    assertThat(room.high()).isGreaterThan(2.8);
+  }
+
+  @Test
   void what_does_not_hold_the_shape_of_the_loaf_has_no_room() {
     String size = "'size': '30 x 20 x 10 cm'";
 
