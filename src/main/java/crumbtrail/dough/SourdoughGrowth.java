@@ -66,25 +66,25 @@ public final class SourdoughGrowth {
   }
 
   /**
-   * How much salt leaves of the growth of lactobacilli. None is left at 4 % (abstract of 1998); the
-   * parabola is our choice, since doughs with 3 % of salt in their water do sour.
+   * How much salt leaves of the growth of lactobacilli. None is left at 4 %, in medium (abstract of
+   * 1998) as in rye dough (Brandt, Hammes, Gänzle 2004); the parabola is our choice.
    *
-   * @param brine salt on water, percent
+   * @param salt percent of the water in a medium, of the flour in a dough
    * @return 1 without salt, 0 from 4 % on
    */
-  public static double bacteriaInSalt(double brine) {
-    return parabola(brine, BACTERIA_SALT);
+  public static double bacteriaInSalt(double salt) {
+    return parabola(salt, BACTERIA_SALT);
   }
 
   /**
    * How much salt leaves of the growth of sourdough yeast, which is published to grow at 8 %; the
    * limit of 10 % and the parabola are our choice.
    *
-   * @param brine salt on water, percent
+   * @param salt percent of the water
    * @return 1 without salt, 0 from 10 % on
    */
-  public static double yeastInSalt(double brine) {
-    return parabola(brine, YEAST_SALT);
+  public static double yeastInSalt(double salt) {
+    return parabola(salt, YEAST_SALT);
   }
 
   /**
