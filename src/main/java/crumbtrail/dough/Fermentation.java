@@ -17,9 +17,13 @@ public final class Fermentation {
   private static final double FLOUR_SUGAR = 1.6;
   private static final double BROKEN_STARCH = 4;
 
-  private static final double SHORTEST_STEP = 3;
-  private static final double LONGEST_STEP = 12;
+  private static final double SHORTEST_STEP = 1;
+  private static final double LONGEST_STEP = 20;
   private static final double STEPS = 10;
+  private static final double MOST_STEPS = 500;
+
+  // Percent of flour: steps in which a dough eats more sugar than this would overshoot its last.
+  private static final double SUGAR_A_STEP = 0.3;
 
   private final DoughMix mix;
   private final Gassing gassing;
@@ -105,8 +109,7 @@ public final class Fermentation {
       return states;
     }
     Flow flow = new Flow(gassing, hold, mix, begin, stay);
-    double step = Math.max(SHORTEST_STEP, Math.min(LONGEST_STEP, stay.minutes() / STEPS));
-    ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step);
+    ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step(begin, stay));
     integrator.addStepHandler(
         interpolator -> {
           ODEStateAndDerivative now = interpolator.getCurrentState();
@@ -114,6 +117,15 @@ public final class Fermentation {
         });
     integrator.integrate(flow, new ODEState(0, flow.initial()), stay.minutes());
     return states;
+  }
+
+  private double step(DoughState begin, Stay stay) {
+    double warmest = Math.max(begin.celsius(), stay.celsius());
+    double gas =
+        gassing.rate(begin.yeast(), begin.starter(), FLOUR_SUGAR, YeastActivity.at(warmest));
+    double hungry = 60 * SUGAR_A_STEP / Math.max(1e-3, gassing.sugarFor(gas));
+    double longest = Math.min(LONGEST_STEP, Math.max(hungry, stay.minutes() / MOST_STEPS));
+    return Math.max(SHORTEST_STEP, Math.min(longest, stay.minutes() / STEPS));
   }
 
   /** The dough at the end of a stay. */

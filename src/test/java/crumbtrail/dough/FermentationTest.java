@@ -97,8 +97,8 @@ class FermentationTest {
     DoughState end = fermentation.after(begin, new Stay(180, celsius, 60));
     double eaten = begin.sugar() + begin.starch() - end.sugar() - end.starch();
 
-    // A hungry dough may overshoot the last trace of its sugar by a step: 0.03 % of flour.
-    assertThat(eaten * 270).isCloseTo(end.made(), within(0.03 * 270));
+    // A hungry dough may overshoot the last trace of its sugar by a step: 0.005 % of flour.
+    assertThat(eaten * 270).isCloseTo(end.made(), within(0.005 * 270));
   }
 
   @Property(tries = 200)
