@@ -30,29 +30,49 @@ package crumbtrail.formula;
  *   <li>Fat lowers absorption by no fixed amount (lehmann-absorption); 0.15 a point above 4 % is
  *       what lies between the usual ranges of tin bread and brioche. Common practice.
  * </ul>
+ *
+ * <p>Soy needs no term of its own: at 47 % protein the second term gives it 1.06 times its weight,
+ * and about its own weight is what it is said to take (from memory). Damaged starch is seldom told;
+ * {@link #forDamagedStarch} gives its share. Valid for 8 to 18 % protein; formulas of which less
+ * than half the flour forms gluten have no such water.
+ *
+ * @param protein percent protein of the flour blend
+ * @param thirsty share of the flour that is whole grain or rye, 0 to 1
+ * @param milkSolids percent of flour, as all that follow
+ * @param gluten dry gluten added
+ * @param bound water bound by bran, flakes, seeds, soy and the like
  */
-final class Absorption {
+record Absorption(
+    double protein,
+    double thirsty,
+    double milkSolids,
+    double gluten,
+    double bound,
+    double scaldedFlour,
+    double scaldWater,
+    double sugar,
+    double fat) {
   /** Formulas of good bread of one kind differ by about this much either way. Common practice. */
   static final double SPREAD = 2;
 
-  private Absorption() {}
+  /** Damaged starch of an ordinary hard-wheat flour, percent of starch (asbe: 6 to 12). */
+  private static final double USUAL_DAMAGE = 9;
 
-  /**
-   * @param protein percent protein of the flour blend
-   * @param thirsty share of the flour that is whole grain or rye, 0 to 1
-   * @param milkSolids percent of flour, as all that follow
-   * @return percent of flour
-   */
-  static double expected(
-      double protein,
-      double thirsty,
-      double milkSolids,
-      double gluten,
-      double bound,
-      double scaldedFlour,
-      double scaldWater,
-      double sugar,
-      double fat) {
+  /** Starch in flour, parts in one (from memory). */
+  private static final double STARCH = 0.7;
+
+  /** White flour of this protein alone. */
+  static Absorption white(double protein) {
+    return new Absorption(protein, 0, 0, 0, 0, 0, 0, 0, 0);
+  }
+
+  /** Whether the flour is one for which the figures stand. */
+  boolean covered() {
+    return protein >= 8 && protein <= 18;
+  }
+
+  /** Percent of flour. */
+  double expected() {
     return 62
         + 1.25 * (protein - 12)
         + 7.5 * thirsty
@@ -62,5 +82,16 @@ final class Absorption {
         + Math.min(2 * scaldedFlour, scaldWater)
         - 0.6 * Math.max(0, sugar - 7)
         - 0.15 * Math.max(0, fat - 4);
+  }
+
+  /**
+   * Water that more damaged starch than usual takes, or less spares: sound starch takes 0.4 of its
+   * weight, damaged 2 to 3 times as much (asbe.org).
+   *
+   * @param damaged percent of the starch
+   * @return points on flour
+   */
+  static double forDamagedStarch(double damaged) {
+    return STARCH * (damaged - USUAL_DAMAGE) * (2.5 - 1) * 0.4;
   }
 }

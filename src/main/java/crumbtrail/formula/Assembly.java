@@ -254,7 +254,9 @@ final class Assembly {
       return part == PartKind.MAIN ? split : split.stream().map(s -> s.in(part)).toList();
     }
     String name = known.map(Ingredient::plainName).orElse(line.line().ingredient());
-    return List.of(new Share(known, name, grams, part, line.line().protein(), false));
+    return List.of(
+        new Share(
+            known, name, grams, part, line.line().protein(), line.line().fallingNumber(), false));
   }
 
   /** Percentages stated in words stand in for lines that are missing. */

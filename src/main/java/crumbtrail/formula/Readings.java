@@ -52,6 +52,7 @@ final class Readings {
     share("rye", Item.RYE, Kind.FLOUR);
     flourAloneProtein().ifPresent(level -> readings.put("flour protein", withGluten(level)));
     saltSubstitute();
+    fallingNumber().ifPresent(level -> readings.put("falling number", level));
     waterBalance().ifPresent(level -> readings.put("water balance", level));
     return readings;
   }
@@ -121,6 +122,23 @@ final class Readings {
     return Optional.of(tally.get(Item.FLOUR_PROTEIN).times(100 / known.value()));
   }
 
+  /** Seconds; empty where neither a falling number nor active malt is on the sheet. */
+  private Optional<Level> fallingNumber() {
+    double malt = percent(Item.MALT);
+    double known = tally.get(Item.PROTEIN_FLOUR).value();
+    if (known <= 0 || (tally.get(Item.FALLING_STATED).value() <= 0 && malt <= 0)) {
+      return Optional.empty();
+    }
+    Level added =
+        Level.of(Enzymes.MALT_WEAK * malt, Enzymes.MALT * malt, Enzymes.MALT_STRONG * malt);
+    Level all = tally.get(Item.LIQUEFACTION).times(1 / known).plus(added);
+    return Optional.of(
+        Level.of(
+            Enzymes.fallingNumber(all.high()),
+            Enzymes.fallingNumber(all.value()),
+            Enzymes.fallingNumber(all.low())));
+  }
+
   private void saltSubstitute() {
     Level potassium = tally.get(Item.POTASSIUM);
     Level all = potassium.plus(tally.get(Item.SALT));
@@ -137,16 +155,17 @@ final class Readings {
       return Optional.empty();
     }
     double expected =
-        Absorption.expected(
-            protein.get().value(),
-            tally.get(Item.THIRSTY_FLOUR).value() / flour.value(),
-            percent(Item.MILK_SOLIDS),
-            percent(Item.GLUTEN),
-            percent(Item.BOUND),
-            percent(Item.SCALDED_FLOUR),
-            percent(Item.SCALD_WATER),
-            percent(Item.SUGAR),
-            percent(Item.FAT));
+        new Absorption(
+                protein.get().value(),
+                tally.get(Item.THIRSTY_FLOUR).value() / flour.value(),
+                percent(Item.MILK_SOLIDS),
+                percent(Item.GLUTEN),
+                percent(Item.BOUND),
+                percent(Item.SCALDED_FLOUR),
+                percent(Item.SCALD_WATER),
+                percent(Item.SUGAR),
+                percent(Item.FAT))
+            .expected();
     Level level = water.get();
     // The flour's own spread moves the expected water by 1.25 a point of protein.
     double proteinUp = 1.25 * (protein.get().high() - protein.get().value());

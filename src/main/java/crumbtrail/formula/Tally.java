@@ -39,6 +39,10 @@ final class Tally {
     MILK_SOLIDS,
     PREFERMENTED,
     STARTER,
+    /** Flour that states a falling number. */
+    FALLING_STATED,
+    /** Flour times its liquefaction number. */
+    LIQUEFACTION,
     /** Malt that still works on starch. */
     MALT,
     INCLUSIONS,
@@ -128,6 +132,10 @@ final class Tally {
       put(Item.SCALDED_FLOUR, grams);
     }
     if (!known.key().equals(StarterSplit.FLOUR_KEY)) {
+      put(Item.LIQUEFACTION, liquefaction(share).times(grams.value()));
+      if (share.fallingNumber().isPresent()) {
+        put(Item.FALLING_STATED, grams);
+      }
       double protein = share.protein().orElse(known.per100().protein());
       double open = share.protein().isPresent() ? 0 : PROTEIN_SPREAD;
       double mass = grams.value() / 100;
@@ -136,6 +144,20 @@ final class Tally {
           Item.FLOUR_PROTEIN,
           Level.of(mass * Math.max(0, protein - open), mass * protein, mass * (protein + open)));
     }
+  }
+
+  // Laboratories repeat a falling number to about 5 % (from memory of the standard method).
+  private static Level liquefaction(Share share) {
+    double low = Enzymes.USUAL_LOW;
+    double value = Enzymes.USUAL;
+    double high = Enzymes.USUAL_HIGH;
+    if (share.fallingNumber().isPresent()) {
+      value = share.fallingNumber().getAsDouble();
+      low = 0.95 * value;
+      high = 1.05 * value;
+    }
+    return Level.of(
+        Enzymes.liquefaction(high), Enzymes.liquefaction(value), Enzymes.liquefaction(low));
   }
 
   private void addParts(Share share, Ingredient known) {

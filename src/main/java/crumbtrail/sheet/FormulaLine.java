@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param notes what else the line says, in pieces: "beaten", "coarse", "lukewarm"
  * @param protein percent protein where the line states it
  * @param hydration percent of water to flour where the line states it (starters, preferments)
+ * @param fallingNumber seconds, where the line of a flour states it
  */
 public record FormulaLine(
     String where,
@@ -29,9 +30,34 @@ public record FormulaLine(
     String size,
     List<String> notes,
     OptionalDouble protein,
-    OptionalDouble hydration) {
+    OptionalDouble hydration,
+    OptionalDouble fallingNumber) {
 
   public FormulaLine {
     notes = List.copyOf(notes);
+  }
+
+  /** A line that states no falling number. */
+  public FormulaLine(
+      String where,
+      String written,
+      String ingredient,
+      Optional<Quantity> amount,
+      Optional<Quantity> alsoGiven,
+      String size,
+      List<String> notes,
+      OptionalDouble protein,
+      OptionalDouble hydration) {
+    this(
+        where,
+        written,
+        ingredient,
+        amount,
+        alsoGiven,
+        size,
+        notes,
+        protein,
+        hydration,
+        OptionalDouble.empty());
   }
 }

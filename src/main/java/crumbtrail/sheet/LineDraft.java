@@ -332,7 +332,8 @@ final class LineDraft {
             name.size(),
             notes,
             percents.protein(),
-            percents.hydration()));
+            percents.hydration(),
+            percents.fallingNumber()));
   }
 
   private Optional<LineReading> bareNumber(String ingredient) {

@@ -5,12 +5,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The percentages by which a line describes its ingredient: protein of a flour, hydration of a
- * starter.
+ * The numbers by which a line describes its ingredient: protein and falling number of a flour,
+ * hydration of a starter.
  *
  * @param rest the line without them
  */
-record StatedPercents(String rest, OptionalDouble protein, OptionalDouble hydration) {
+record StatedPercents(
+    String rest, OptionalDouble protein, OptionalDouble hydration, OptionalDouble fallingNumber) {
 
   private static final String NUMBER = "(\\d{1,3}(?:[.,]\\d{1,3})?)";
   private static final String RANGED = "(?:" + NUMBER + " ?%? ?(?:-|to) ?)?" + NUMBER;
@@ -34,10 +35,18 @@ record StatedPercents(String rest, OptionalDouble protein, OptionalDouble hydrat
   private static final Pattern HYDRATION_FIRST =
       pattern("\\bhydration(?: of| is)?:? ?(?:about |ca\\.? |~)?" + RANGED + " ?(?:%|percent\\b)");
 
+  private static final Pattern FALLING =
+      pattern(
+          "\\b(?:with (?:an? )?)?(?:hagberg )?(?:falling (?:number|time)|hagberg number|FN)(?: of| is)?:?"
+              + " ?(?:about |ca\\.? |~)?"
+              + RANGED
+              + "(?: ?(?:s|secs?|seconds)\\b\\.?)?");
+
   static StatedPercents of(String plain) {
     Taken protein = take(plain, 1, 95, PROTEIN, PROTEIN_FIRST);
     Taken hydration = take(protein.rest, 10, 500, HYDRATION, HYDRATION_FIRST);
-    return new StatedPercents(hydration.rest, protein.value, hydration.value);
+    Taken falling = take(hydration.rest, 50, 700, FALLING);
+    return new StatedPercents(falling.rest, protein.value, hydration.value, falling.value);
   }
 
   private record Taken(String rest, OptionalDouble value) {}
