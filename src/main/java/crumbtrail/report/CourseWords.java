@@ -65,23 +65,7 @@ public final class CourseWords {
             + " and the crust to "
             + celsius(last.crust())
             + ".");
-    words.add(
-        done(bake)
-                .map(
-                    p ->
-                        "The core has the wanted "
-                            + celsius(bake.wantedCore())
-                            + " by "
-                            + time(p.minute()))
-                .orElseGet(
-                    () ->
-                        "The core stays "
-                            + celsius(bake.wantedCore() - last.core())
-                            + " short of the wanted "
-                            + celsius(bake.wantedCore()))
-            + "; water boils at "
-            + celsius(bake.boiling())
-            + " here.");
+    words.add(done(bake));
     if (bake.setAt() != null) {
       words.add(capital(set(bake.setAt())) + ".");
     }
@@ -103,9 +87,23 @@ public final class CourseWords {
     return "crumb set to the core at " + time(minute);
   }
 
-  /** The first point at which the core is as hot as wanted. */
-  public static Optional<BakePoint> done(Bake bake) {
-    return bake.points().stream().filter(p -> p.core() >= bake.wantedCore()).findFirst();
+  /** Whether the core came to what was wanted, in a sentence; the bake must have a point. */
+  public static String done(Bake bake) {
+    double reached = bake.points().get(bake.points().size() - 1).core();
+    String wanted = celsius(bake.wantedCore());
+    return bake.points().stream()
+            .filter(point -> point.core() >= bake.wantedCore())
+            .findFirst()
+            .map(point -> "The core has the wanted " + wanted + " by " + time(point.minute()))
+            .orElseGet(
+                () ->
+                    "The core stays "
+                        + celsius(Math.max(1, bake.wantedCore() - reached))
+                        + " short of the wanted "
+                        + wanted)
+        + "; water boils at "
+        + celsius(bake.boiling())
+        + " here.";
   }
 
   /** The dough at the first point that is not before a minute, else at the last. */

@@ -27,6 +27,7 @@ public final class TextReport {
     page.open(report);
     page.formula(report.formula());
     page.workup(report.workup());
+    page.courses(report.courses());
     page.list("Assumed", report.assumptions());
     page.list("Take care", report.cautions());
     // A sheet may come from anybody: what would steer the terminal is shown as a blank.
@@ -151,13 +152,38 @@ public final class TextReport {
           line(
               String.format(
                   Locale.ROOT,
-                  "%-20s %9s %-12s %-11s %s",
+                  "%-20s %9s %-12s %-12s %s",
                   name,
                   number(reading.value()),
                   reading.unit(),
-                  reading.known(),
+                  known(reading),
                   usual));
         });
+  }
+
+  private void courses(Courses courses) {
+    if (courses != null && courses.rise() != null) {
+      picture(
+          "Rise, times the size after mixing",
+          TextPlots.rise(courses.rise()),
+          CourseWords.of(courses.rise()),
+          courses.rise().assumed());
+    }
+    if (courses != null && courses.bake() != null) {
+      picture(
+          "Core through the bake",
+          TextPlots.bake(courses.bake()),
+          CourseWords.of(courses.bake()),
+          courses.bake().assumed());
+    }
+  }
+
+  private void picture(String heading, List<String> plot, List<String> words, boolean assumed) {
+    if (!plot.isEmpty()) {
+      section(heading + (assumed ? " (much of it assumed)" : ""));
+      plot.forEach(this::line);
+      paragraph("", String.join(" ", words));
+    }
   }
 
   private void list(String heading, List<String> items) {
@@ -192,6 +218,11 @@ public final class TextReport {
 
   private void line(String line) {
     text.append(line.stripTrailing()).append('\n');
+  }
+
+  // The words of the page are too long for a column.
+  private static String known(Report.WorkedReading reading) {
+    return reading.known().startsWith("beyond") ? "extrapolated" : reading.known();
   }
 
   private static boolean measured(Report.WorkedReading reading) {

@@ -6,23 +6,31 @@ import crumbtrail.report.Courses.BakePoint;
 import crumbtrail.web.LabelRows.Spot;
 import crumbtrail.web.Picture.Pen;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Core, crust and oven through the bake, beside the core that is wanted and the boiling point. Each
- * line has its name at its right end.
+ * The core through the bake beside the core that is wanted and the boiling point, and below it, on
+ * the same axis of time but a scale of their own, crust and oven: a few degrees decide in the core,
+ * and would not show beside the oven. Each line has its name at its right end.
  */
 final class BakePicture {
   private final Bake bake;
   private final Frame frame;
   private final Pen pen = new Pen();
-  private final List<Name> names = new ArrayList<>();
+  private final Axis x;
+  private final BakePoint last;
+  private final double right;
 
   private BakePicture(Bake bake, Frame frame) {
     this.bake = bake;
     this.frame = frame;
+    this.last = bake.points().get(bake.points().size() - 1);
+    this.right = frame.width() - frame.names();
+    this.x = Axis.time(last.minute(), frame.left(), right, frame.ticks());
   }
 
   private record Name(double y, String css, String text) {}
@@ -33,55 +41,75 @@ final class BakePicture {
   }
 
   private Picture draw() {
-    BakePoint last = bake.points().get(bake.points().size() - 1);
-    double left = frame.left();
-    double right = frame.width() - frame.names();
-    Axis x = Axis.time(last.minute(), left, right, frame.ticks());
-    pen.label(0, frame.font(), "start", "name", "Temperature, °C");
-    double top = 2 * frame.row() + 4;
-    double foot = top + frame.tall() + frame.low();
-    Axis y = Axis.round(Math.min(0, least()), most(), foot, top, 6);
-    frame.upright(pen, y, left, right);
-    level(y, "boils", bake.boiling(), left, right, frame.narrow() ? "boils" : "water boils");
-    level(y, "wanted", bake.wantedCore(), left, right, frame.narrow() ? "wanted" : "core wanted");
-    pen.steps("oven", curve(BakePoint::oven, x, y));
-    pen.curve("crust", curve(BakePoint::crust, x, y));
-    pen.curve("core", curve(BakePoint::core, x, y));
-    name(y, "oven", last.oven(), "oven");
-    name(y, "crust", last.crust(), "crust");
-    name(y, "core", last.core(), "core");
-    if (bake.measuredCore() != null) {
-      pen.dot("measured", x.at(last.minute()), y.at(bake.measuredCore()));
-      name(y, "measured", bake.measuredCore(), frame.narrow() ? "measured" : "core measured");
-    }
-    if (bake.setAt() != null && bake.setAt() <= x.high()) {
-      String words = CourseWords.set(bake.setAt());
-      LabelRows rows = new LabelRows(left, frame.width());
-      Spot spot = rows.place(x.at(bake.setAt()), frame.widthOf(words));
-      frame.flag(pen, spot, frame.row(), foot, "ready", words);
-    }
-    writeNames(right, top, foot);
-    frame.time(pen, x, foot, "in the oven");
+    pen.label(0, frame.font(), "start", "title", "Core, °C");
+    double coreTop = 2 * frame.row() + 4;
+    double coreFoot = coreTop + frame.tall();
+    double ovenTop = coreFoot + 2.2 * frame.row();
+    double ovenFoot = ovenTop + 1.3 * frame.low();
+    core(coreTop, coreFoot);
+    pen.label(0, frame.titleAbove(ovenTop), "start", "title", "Oven and crust, °C");
+    oven(ovenTop, ovenFoot);
+    frame.time(pen, x, ovenFoot, "in the oven");
     return pen.picture(
         "bake-" + frame.name(),
         frame.width(),
-        foot + 8 + frame.font() + frame.row(),
+        ovenFoot + frame.belowTime(),
         frame.font(),
         "Temperatures through the bake",
         CourseWords.of(bake));
   }
 
-  private void level(Axis y, String css, double value, double left, double right, String text) {
-    pen.line(css, left, y.at(value), right, y.at(value));
-    name(y, css, value, text);
+  private void core(double top, double foot) {
+    List<Double> values = new ArrayList<>(List.of(bake.wantedCore(), bake.boiling()));
+    bake.points().forEach(point -> values.add(point.core()));
+    Optional<Double> measured = Optional.ofNullable(bake.measuredCore());
+    measured.ifPresent(values::add);
+    Axis y = Axis.round(Collections.min(values), Collections.max(values), foot, top, 6);
+    frame.upright(pen, y, frame.left(), right);
+    level(y, "boils", bake.boiling());
+    level(y, "wanted", bake.wantedCore());
+    pen.curve("core", curve(BakePoint::core, y));
+    List<Name> names = new ArrayList<>();
+    names.add(name(y, "boils", bake.boiling(), frame.narrow() ? "boils" : "water boils"));
+    names.add(name(y, "wanted", bake.wantedCore(), frame.narrow() ? "wanted" : "core wanted"));
+    names.add(name(y, "core", last.core(), "core"));
+    if (measured.isPresent()) {
+      double height = y.at(measured.get());
+      pen.dot("measured", x.at(last.minute()), height);
+      names.add(name(y, "plain", measured.get(), frame.narrow() ? "measured" : "core measured"));
+    }
+    if (bake.setAt() != null && bake.setAt() <= x.high()) {
+      String words = CourseWords.set(bake.setAt());
+      LabelRows rows = new LabelRows(frame.left(), frame.width());
+      Spot spot = rows.place(x.at(bake.setAt()), frame.boldWidthOf(words));
+      frame.flag(pen, spot, frame.row(), foot, "ready", words);
+    }
+    writeNames(names, top, foot);
   }
 
-  private void name(Axis y, String css, double value, String text) {
-    names.add(new Name(y.at(value), css, text + " " + Math.round(value)));
+  private void oven(double top, double foot) {
+    List<Double> values = new ArrayList<>();
+    bake.points().forEach(point -> values.addAll(List.of(point.crust(), point.oven())));
+    Axis y = Axis.round(Collections.min(values), Collections.max(values), foot, top, 4);
+    frame.upright(pen, y, frame.left(), right);
+    pen.steps("oven", curve(BakePoint::oven, y));
+    pen.curve("crust", curve(BakePoint::crust, y));
+    writeNames(
+        List.of(name(y, "plain", last.oven(), "oven"), name(y, "crust", last.crust(), "crust")),
+        top,
+        foot);
+  }
+
+  private void level(Axis y, String css, double value) {
+    pen.line(css, frame.left(), y.at(value), right, y.at(value));
+  }
+
+  private static Name name(Axis y, String css, double value, String text) {
+    return new Name(y.at(value), css, text + " " + Math.round(value));
   }
 
   // Names keep the order of their lines and a row's distance; a leader ties each to its line.
-  private void writeNames(double right, double top, double foot) {
+  private void writeNames(List<Name> names, double top, double foot) {
     List<Name> sorted = names.stream().sorted(Comparator.comparingDouble(Name::y)).toList();
     double[] places = new double[sorted.size()];
     double next = top;
@@ -101,26 +129,9 @@ final class BakePicture {
     }
   }
 
-  private List<double[]> curve(ToDoubleFunction<BakePoint> value, Axis x, Axis y) {
+  private List<double[]> curve(ToDoubleFunction<BakePoint> value, Axis y) {
     return bake.points().stream()
         .map(p -> new double[] {x.at(p.minute()), y.at(value.applyAsDouble(p))})
         .toList();
-  }
-
-  private double least() {
-    return bake.points().stream()
-        .mapToDouble(p -> Math.min(p.core(), Math.min(p.crust(), p.oven())))
-        .min()
-        .orElse(0);
-  }
-
-  private double most() {
-    double lines =
-        bake.points().stream()
-            .mapToDouble(p -> Math.max(p.core(), Math.max(p.crust(), p.oven())))
-            .max()
-            .orElse(0);
-    double levels = Math.max(bake.wantedCore(), bake.boiling());
-    return Math.max(lines, Math.max(levels, bake.measuredCore() == null ? 0 : bake.measuredCore()));
   }
 }

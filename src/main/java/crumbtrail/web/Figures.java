@@ -37,7 +37,7 @@ final class Figures {
         "rise",
         "The rise",
         Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame)).toList(),
-        CourseWords.of(rise),
+        "How far the dough had grown, stage by stage; it drops where it was knocked back or shaped.",
         rise.assumed(),
         List.of("After mixing", "Stage", "Times its size", "Dough"),
         chosen(rise.points(), RisePoint::minute).stream()
@@ -56,7 +56,7 @@ final class Figures {
         "bake",
         "The bake",
         Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame)).toList(),
-        CourseWords.of(bake),
+        CourseWords.done(bake),
         bake.assumed(),
         List.of("In the oven", "Core", "Crust", "Oven"),
         chosen(bake.points(), BakePoint::minute).stream()

@@ -17,10 +17,13 @@ import crumbtrail.web.Picture.Pen;
  */
 record Frame(String name, int width, int font, int left, int names, int tall, int low, int ticks) {
   static final Frame WIDE = new Frame("wide", 720, 14, 40, 160, 210, 80, 9);
-  static final Frame NARROW = new Frame("narrow", 340, 12, 32, 92, 180, 72, 5);
+  static final Frame NARROW = new Frame("narrow", 340, 12, 32, 106, 180, 72, 5);
 
-  // Mean width of a letter on the font size, for the sans-serif faces of the stylesheet.
-  private static final double LETTER = 0.54;
+  // Mean width of a letter on the font size; measured on the widest of the sans-serif faces that
+  // the
+  // stylesheet names, so that texts keep apart in all of them.
+  private static final double LETTER = 0.6;
+  private static final double BOLD_LETTER = 0.67;
 
   /** Height of a row of text. */
   double row() {
@@ -30,6 +33,11 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
   /** Width that a text will take, near enough to keep texts apart. */
   double widthOf(String text) {
     return LETTER * font * text.length();
+  }
+
+  /** Width that a bold text will take. */
+  double boldWidthOf(String text) {
+    return BOLD_LETTER * font * text.length();
   }
 
   boolean narrow() {
@@ -59,8 +67,18 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
         (x.start() + x.end()) / 2,
         bottom + 6 + font + row(),
         "middle",
-        "name",
+        "title",
         (hours ? "hours " : "minutes ") + after);
+  }
+
+  /** Room that the axis of time takes below a chart, its name and the tails of its letters too. */
+  double belowTime() {
+    return 8 + 1.3 * font + row();
+  }
+
+  /** Where the title of a pane stands above its top. */
+  double titleAbove(double top) {
+    return top - 0.75 * font;
   }
 
   /** A label with its leader; rows hang from {@code top}, the leader ends at {@code foot}. */
@@ -68,6 +86,7 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
     double base = top + (spot.row() + 1) * row() - 0.3 * font;
     boolean aside = spot.leader() < spot.start() || spot.leader() > spot.end();
     pen.line(css, spot.leader(), aside ? base - 0.8 * font : base + 4, spot.leader(), foot);
-    pen.label(spot.start(), base, "start", css, text);
+    boolean turned = spot.turned();
+    pen.label(turned ? spot.end() : spot.start(), base, turned ? "end" : "start", css, text);
   }
 }

@@ -33,17 +33,20 @@ final class LabelRows {
    * @param end right edge of the text
    * @param leader where the leader runs
    */
-  record Spot(int row, double start, double end, double leader) {}
+  record Spot(int row, double start, double end, double leader) {
+    /** Whether the text ends at its leader. */
+    boolean turned() {
+      return end <= leader;
+    }
+  }
 
   /**
    * Finds room for a label of a given width: right of its leader like a flag, else left of it, else
-   * wherever it fits. Call from left to right.
+   * wherever it fits. Call for labels that turn from right to left first, then for the others from
+   * left to right.
    */
   Spot place(double leader, double width) {
-    double start = leader + FLAG;
-    if (start + width > right && leader - FLAG - width >= left) {
-      start = leader - FLAG - width;
-    }
+    double start = turns(leader, width) ? leader - FLAG - width : leader + FLAG;
     start = Math.max(left, Math.min(start, right - width));
     for (int row = 0; row < MOST; row++) {
       Spot spot = new Spot(row, start, start + width, leader);
@@ -55,6 +58,11 @@ final class LabelRows {
     Spot last = new Spot(rows(), start, start + width, leader);
     spots.add(last);
     return last;
+  }
+
+  /** Whether a label will stand left of its leader for want of room on the right. */
+  boolean turns(double leader, double width) {
+    return leader + FLAG + width > right;
   }
 
   /** How many rows are taken. */

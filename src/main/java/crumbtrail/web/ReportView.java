@@ -92,7 +92,7 @@ public record ReportView(
    *
    * @param id of its heading
    * @param pictures the same for a wide and for a narrow page; the stylesheet shows one
-   * @param words what there is to see, in sentences
+   * @param caption what to look at
    * @param assumed whether much of it was assumed
    * @param columns heads of the table
    * @param rows its cells
@@ -101,7 +101,7 @@ public record ReportView(
       String id,
       String heading,
       List<Picture> pictures,
-      List<String> words,
+      String caption,
       boolean assumed,
       List<String> columns,
       List<List<String>> rows) {}

@@ -132,12 +132,16 @@ final class ReportViews {
       Map<String, WorkedReading> workup, References ranges) {
     Map<String, List<ReportView.Reading>> groups = new LinkedHashMap<>();
     workup.forEach(
-        (name, reading) ->
-            groups
-                .computeIfAbsent(
-                    orEmpty(reading.group()).isEmpty() ? "other" : reading.group(),
-                    group -> new ArrayList<>())
-                .add(reading(name, reading, ranges)));
+        (name, reading) -> {
+          boolean usual = !place(reading).equals("below") && !place(reading).equals("above");
+          if (reading.value() == 0 && usual && !reading.known().equals("measured")) {
+            return; // none of it in the dough, and nobody says otherwise or misses it
+          }
+          String group = orEmpty(reading.group()).isEmpty() ? "other" : reading.group();
+          groups
+              .computeIfAbsent(group, key -> new ArrayList<>())
+              .add(reading(name, reading, ranges));
+        });
     return groups.entrySet().stream()
         .map(group -> new ReportView.Group(group.getKey(), group.getValue()))
         .toList();
@@ -153,11 +157,14 @@ final class ReportViews {
         spread.equals(value) ? value : value + " (" + spread + ")",
         reading.known(),
         hasRange ? ReportWords.range(reading.usualLow(), reading.usualHigh(), unit) : "",
-        hasRange ? place(reading) : "",
+        place(reading),
         hasRange ? ranges.cite(reading.usualSource()) : "");
   }
 
   private static String place(WorkedReading reading) {
+    if (reading.usualLow() == null || reading.usualHigh() == null) {
+      return "";
+    }
     if (reading.value() < reading.usualLow()) {
       return "below";
     }

@@ -11,8 +11,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * The rise and, below it on the same axis of time, the temperature of the dough; stages as bands,
@@ -40,41 +43,63 @@ final class RisePicture {
     return new RisePicture(rise, frame).draw();
   }
 
+  // A stage or a mark, with a leader down into the picture.
+  private record Flag(double minute, String css, String text, double width) {}
+
   private Picture draw() {
     double top = frame.row();
-    pen.label(0, frame.font(), "start", "name", "Rise: times its size after mixing");
-    LabelRows names = new LabelRows(frame.left(), frame.width());
-    List<Spot> stages =
-        spans().stream().map(s -> names.place(x.at(s.from()), frame.widthOf(stage(s)))).toList();
-    LabelRows flags = new LabelRows(frame.left(), frame.width());
-    List<Spot> marks =
-        marks().stream().map(m -> flags.place(x.at(m.minute()), frame.widthOf(words(m)))).toList();
-    double flagsTop = top + names.rows() * frame.row();
-    double paneTop = flagsTop + flags.rows() * frame.row() + 4;
+    pen.label(0, frame.font(), "start", "title", "Rise: times its size after mixing");
+    // Stages and marks share the rows, so that no leader runs through any words.
+    LabelRows rows = new LabelRows(frame.left(), frame.width());
+    List<Flag> flags = flags(rows);
+    List<Spot> spots =
+        flags.stream().map(flag -> rows.place(x.at(flag.minute()), flag.width())).toList();
+    double paneTop = top + rows.rows() * frame.row() + 4;
     double paneFoot = paneTop + frame.tall();
-    double lowTop = paneFoot + 2 * frame.row();
+    double lowTop = paneFoot + 2.2 * frame.row();
     double lowFoot = lowTop + frame.low();
 
     bands(paneTop, paneFoot, lowTop, lowFoot);
-    // Stages first: the words of marks then lie over the leaders of the stages.
-    for (int i = 0; i < stages.size(); i++) {
-      frame.flag(pen, stages.get(i), top, paneTop, "stage", stage(spans().get(i)));
-    }
     risePane(paneTop, paneFoot);
-    warmthPane(paneFoot, lowTop, lowFoot);
-    for (int i = 0; i < marks.size(); i++) {
-      Mark mark = marks().get(i);
-      String css = mark.beyond() ? "ready never" : "ready";
-      frame.flag(pen, marks.get(i), flagsTop, lowFoot, css, words(mark));
+    warmthPane(lowTop, lowFoot);
+    for (int i = 0; i < flags.size(); i++) {
+      Flag flag = flags.get(i);
+      boolean stage = flag.css().equals("stage");
+      frame.flag(pen, spots.get(i), top, stage ? paneTop : paneFoot, flag.css(), flag.text());
+      if (!stage) {
+        pen.line(flag.css(), x.at(flag.minute()), lowTop, x.at(flag.minute()), lowFoot);
+      }
     }
     frame.time(pen, x, lowFoot, "after mixing");
     return pen.picture(
         "rise-" + frame.name(),
         frame.width(),
-        lowFoot + 8 + frame.font() + frame.row(),
+        lowFoot + frame.belowTime(),
         frame.font(),
         "The rise and the temperature of the dough",
         CourseWords.of(rise));
+  }
+
+  private List<Flag> flags(LabelRows rows) {
+    List<Flag> flags = new ArrayList<>();
+    for (Span span : spans()) {
+      String text = span.name() + " " + CourseWords.celsius(span.place());
+      flags.add(new Flag(span.from(), "stage", text, frame.widthOf(text)));
+    }
+    for (Mark mark : rise.marks()) {
+      // Off the picture: the words stand at its end and point on.
+      String text = CourseWords.mark(mark) + (mark.minute() > x.high() ? " →" : "");
+      String css = mark.beyond() ? "ready never" : "ready";
+      flags.add(new Flag(mark.minute(), css, text, frame.boldWidthOf(text)));
+    }
+    Comparator<Flag> leftmost = Comparator.comparingDouble(Flag::minute);
+    Map<Boolean, List<Flag>> turning =
+        flags.stream()
+            .collect(Collectors.partitioningBy(f -> rows.turns(x.at(f.minute()), f.width())));
+    return Stream.concat(
+            turning.get(true).stream().sorted(leftmost.reversed()),
+            turning.get(false).stream().sorted(leftmost))
+        .toList();
   }
 
   private void bands(double paneTop, double paneFoot, double lowTop, double lowFoot) {
@@ -95,30 +120,31 @@ final class RisePicture {
     Axis y = Axis.round(least, most, foot, top, 5);
     frame.upright(pen, y, frame.left(), right);
     pen.curve("rise", curve(RisePoint::rise, y));
-    double taken = Double.NEGATIVE_INFINITY;
+    List<double[]> taken = new ArrayList<>();
     for (RisePoint point : stageEnds()) {
       double at = x.at(point.minute());
       pen.dot("rise-dot", at, y.at(point.rise()));
       String text = "×" + String.format(Locale.ROOT, "%.1f", point.rise());
-      double width = frame.widthOf(text) + 8;
-      if (at - width > Math.max(taken, frame.left())) {
-        pen.label(at - 6, y.at(point.rise()) - 5, "end", "value", text);
-        taken = at;
+      double start = at - frame.boldWidthOf(text) - 8;
+      double end = at - 6;
+      if (start > frame.left() && taken.stream().noneMatch(t -> start < t[1] && t[0] < end)) {
+        pen.label(end, y.at(point.rise()) - 5, "end", "value", text);
+        taken.add(new double[] {start, end});
       }
     }
   }
 
-  private void warmthPane(double above, double top, double foot) {
-    double base = above + 2 * frame.row() - 6;
+  private void warmthPane(double top, double foot) {
+    double base = frame.titleAbove(top);
     double font = frame.font();
-    String[] key = {"Temperature, °C:", "dough", "place"};
+    String[] key = {"Temperature, °C", "dough", "place"};
     double at = 0;
-    pen.label(at, base, "start", "name", key[0]);
-    at += frame.widthOf(key[0]) + 8;
+    pen.label(at, base, "start", "title", key[0]);
+    at += frame.boldWidthOf(key[0]) + 6;
     pen.line("warmth", at, base - 0.35 * font, at + 24, base - 0.35 * font);
     pen.label(at + 29, base, "start", "value", key[1]);
     if (!spans().isEmpty()) {
-      at += 29 + frame.widthOf(key[1]) + 14;
+      at += 29 + frame.boldWidthOf(key[1]) + 10;
       pen.line("place", at, base - 0.35 * font, at + 24, base - 0.35 * font);
       pen.label(at + 29, base, "start", "value", key[2]);
     }
@@ -145,31 +171,18 @@ final class RisePicture {
         .toList();
   }
 
-  // Where each stage ends on the curve, and where the curve ends.
+  // Where the curve ends, then where each stage ends on it, the highest first.
   private List<RisePoint> stageEnds() {
-    List<RisePoint> ends = new ArrayList<>();
-    for (Span span : spans()) {
-      CourseWords.pointAt(rise, span.to()).ifPresent(ends::add);
-    }
-    ends.add(rise.points().get(rise.points().size() - 1));
-    return ends.stream().distinct().toList();
+    Stream<RisePoint> last = Stream.of(rise.points().get(rise.points().size() - 1));
+    Stream<RisePoint> ends =
+        spans().stream()
+            .flatMap(span -> CourseWords.pointAt(rise, span.to()).stream())
+            .sorted(Comparator.comparingDouble(RisePoint::rise).reversed());
+    return Stream.concat(last, ends).distinct().toList();
   }
 
   private List<Span> spans() {
     return rise.spans().stream().sorted(Comparator.comparingDouble(Span::from)).toList();
-  }
-
-  private List<Mark> marks() {
-    return rise.marks().stream().sorted(Comparator.comparingDouble(Mark::minute)).toList();
-  }
-
-  private String words(Mark mark) {
-    // Off the picture: the words stand at its end and point on.
-    return CourseWords.mark(mark) + (mark.minute() > x.high() ? " →" : "");
-  }
-
-  private static String stage(Span span) {
-    return span.name() + " " + CourseWords.celsius(span.place());
   }
 
   private double min(ToDoubleFunction<RisePoint> value) {

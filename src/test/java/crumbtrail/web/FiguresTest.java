@@ -3,7 +3,6 @@ package crumbtrail.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbtrail.report.Courses;
-import crumbtrail.report.Report;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +55,7 @@ class FiguresTest {
       NodeList texts = picture.getElementsByTagName("text");
       for (int i = 0; i < texts.getLength(); i++) {
         org.w3c.dom.Element text = (org.w3c.dom.Element) texts.item(i);
-        double width = 0.54 * font * text.getTextContent().length();
+        double width = 0.6 * font * text.getTextContent().length();
         double x = Double.parseDouble(text.getAttribute("x"));
         double share =
             switch (text.getAttribute("text-anchor")) {
@@ -139,7 +138,7 @@ class FiguresTest {
 
   private static List<Document> pictures(Courses courses) throws Exception {
     List<Document> pictures = new ArrayList<>();
-    Matcher svg = SVG.matcher(HtmlReport.page(with(courses)));
+    Matcher svg = SVG.matcher(HtmlReport.page(Samples.with(courses)));
     while (svg.find()) {
       pictures.add(
           DocumentBuilderFactory.newInstance()
@@ -147,23 +146,5 @@ class FiguresTest {
               .parse(new InputSource(new StringReader(svg.group()))));
     }
     return pictures;
-  }
-
-  private static Report with(Courses courses) {
-    Report report = Samples.empty();
-    return new Report(
-        report.title(),
-        report.style(),
-        report.causes(),
-        report.together(),
-        report.unexplained(),
-        report.notUnderstood(),
-        report.understood(),
-        report.assumptions(),
-        report.formula(),
-        report.workup(),
-        courses,
-        report.cautions(),
-        report.ruleBase());
   }
 }

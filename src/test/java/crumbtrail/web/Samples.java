@@ -118,6 +118,13 @@ final class Samples {
         Map.of(), null, List.of(), null);
   }
 
+  /** A report that has courses and nothing else. */
+  static Report with(Courses courses) {
+    return new Report(
+        null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), null,
+        Map.of(), courses, List.of(), null);
+  }
+
   static Tracer making(Report report) {
     return sheet -> new Traced.Made(report);
   }
