@@ -1,5 +1,11 @@
 package crumbtrail.workup;
 
+import crumbtrail.dough.Development;
+import crumbtrail.dough.Development.Flour;
+import crumbtrail.dough.Development.Kneading;
+import crumbtrail.dough.Development.Moment;
+import crumbtrail.dough.Development.Tool;
+import crumbtrail.knowledge.Style;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.Stage;
@@ -8,21 +14,23 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Kneading, rest and folds, and how far they develop the dough.
- *
- * <p>Development is counted in minutes of a stand mixer at medium speed against the minutes that
- * the style wants. The exchange rates are common practice: a minute by hand is worth 0.6, low speed
- * 0.7, high speed 1.4; a rest of 20 min or more a quarter of the work; each set of folds an eighth;
- * twelve hours of rising 60 %. A bread machine kneads enough.
- */
+/** Kneading, rest and folds, how far they develop the dough and how much of it the flour stands. */
 final class MixingWorkup {
   private static final double WANTED_MINUTES = 8;
-  private static final double REST_SHARE = 25;
-  private static final double FOLD_SHARE = 12;
-  private static final double SHARE_PER_HOUR = 5;
-  private static final double MOST = 250;
   private static final double SPREAD = 0.2;
+
+  // What a flour stands is known to about a third either way (our judgement).
+  private static final double STANDS_SPREAD = 0.35;
+  private static final double USUAL_PROTEIN = 12;
+  private static final double USUAL_DOUGH = 25;
+
+  // Turns a minute on those of the kneading speed: 60, 95, 135 by a maker's list.
+  private static final double LOW = 0.63;
+  private static final double HIGH = 1.42;
+
+  private static final List<String> LATE = List.of("after", "late", "end", "last", "developed");
+  private static final List<String> EARLY =
+      List.of("start", "beginning", "first", "with the flour", "all at once", "together");
 
   private MixingWorkup() {}
 
@@ -49,33 +57,106 @@ final class MixingWorkup {
     }
     double wanted =
         readings.style().habits().value("mixing time").filter(m -> m > 0).orElse(WANTED_MINUTES);
-    double worth = mixing.time().map(Quantity::value).orElse(0.0) * rate(method, mixing.speed());
-    double share = 100 * worth / wanted + FOLD_SHARE * folds + SHARE_PER_HOUR * hours(process);
-    if (mixing.rest().map(Quantity::value).orElse(0.0) >= 20) {
-      share += REST_SHARE;
+    Kneading done =
+        new Kneading(
+            tool(method),
+            mixing.time().map(Quantity::value).orElse(0.0),
+            speed(mixing),
+            mixing.rest().map(Quantity::value).orElse(0.0),
+            folds,
+            hours(process),
+            fatWent(words(mixing.fat())),
+            Moment.UNKNOWN,
+            value(readings, "fat", 0),
+            slack(readings),
+            wanted);
+    boolean covered = Development.covers(done);
+    Known known = covered ? Known.WORKED_OUT : Known.EXTRAPOLATED;
+    readings.put("development", Development.percent(done), SPREAD, known);
+    if (done.minutes() > 0) {
+      overwork(done, readings, covered);
     }
-    readings.put("development", Math.min(MOST, share), SPREAD, Known.WORKED_OUT);
   }
 
-  private static double rate(String method, Optional<String> speed) {
-    if (method.contains("hand") || method.contains("spoon")) {
-      return 0.6;
+  private static void overwork(Kneading done, ReadingList readings, boolean covered) {
+    Flour flour =
+        new Flour(
+            value(readings, "flour protein", USUAL_PROTEIN),
+            share(readings, "whole grain"),
+            share(readings, "rye"));
+    double dough = value(readings, "dough temperature", USUAL_DOUGH);
+    boolean told = readings.get("flour protein").isPresent();
+    readings.put(
+        "overwork",
+        Development.overwork(done, flour, dough),
+        STANDS_SPREAD,
+        !covered ? Known.EXTRAPOLATED : told ? Known.WORKED_OUT : Known.ASSUMED);
+  }
+
+  // Points of liquid above or below the range that is usual for the bread.
+  private static double slack(ReadingList readings) {
+    Optional<Reading> wet = readings.get("hydration");
+    Optional<Style.Range> usual = readings.style().range("hydration");
+    if (wet.isEmpty() || usual.isEmpty()) {
+      return 0;
     }
-    String told = words(speed);
-    if (told.contains("low") || told.contains("slow") || told.equals("1")) {
-      return 0.7;
+    double value = wet.get().value();
+    return value - Math.max(usual.get().low(), Math.min(usual.get().high(), value));
+  }
+
+  private static double share(ReadingList readings, String name) {
+    return Math.min(1, Math.max(0, value(readings, name, 0) / 100));
+  }
+
+  private static double value(ReadingList readings, String name, double otherwise) {
+    return readings.get(name).map(Reading::value).orElse(otherwise);
+  }
+
+  static Tool tool(String method) {
+    if (method.contains("processor")) {
+      return Tool.PROCESSOR;
     }
-    return told.contains("high") || told.contains("fast") ? 1.4 : 1;
+    if (method.contains("spoon")) {
+      return Tool.SPOON;
+    }
+    return method.contains("hand") && !method.contains("mixer") ? Tool.HAND : Tool.MIXER;
+  }
+
+  /** Turns against the kneading speed; of two speeds the mean. */
+  static double speed(BakeProcess.Mixing mixing) {
+    String told = words(mixing.speed());
+    boolean low =
+        told.contains("low")
+            || told.contains("slow")
+            || told.contains("gentle")
+            || told.equals("1");
+    boolean high = told.contains("high") || told.contains("fast");
+    boolean medium = told.contains("med");
+    if (low && high) {
+      return (LOW + HIGH) / 2;
+    }
+    if (low) {
+      return medium ? (LOW + 1) / 2 : LOW;
+    }
+    return high ? (medium ? (HIGH + 1) / 2 : HIGH) : 1;
+  }
+
+  private static Moment fatWent(String told) {
+    if (LATE.stream().anyMatch(told::contains)) {
+      return Moment.LATE;
+    }
+    boolean early = EARLY.stream().anyMatch(told::contains);
+    return early ? Moment.START : Moment.UNKNOWN;
   }
 
   private static double hours(BakeProcess process) {
     List<Stage> stages = process.bulk();
     double minutes =
         stages.stream().flatMap(s -> s.time().stream()).mapToDouble(Quantity::value).sum();
-    return Math.min(12, minutes / 60);
+    return minutes / 60;
   }
 
-  private static String words(Optional<String> told) {
+  static String words(Optional<String> told) {
     return told.orElse("").toLowerCase(Locale.ROOT);
   }
 }

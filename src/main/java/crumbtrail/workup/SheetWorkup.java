@@ -92,7 +92,7 @@ public final class SheetWorkup {
     Set<String> circumstances =
         heard.circumstances().stream().map(Heard.Circumstance::key).collect(Collectors.toSet());
     VesselWorkup.work(process, readings);
-    TemperatureWorkup.work(process, readings);
+    TemperatureWorkup.work(process, readings, formula);
     MixingWorkup.work(process, readings);
     Dose dose = Dose.of(readings, formula, circumstances);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
