@@ -25,10 +25,11 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
   private final int layers;
   private final double[] dryHeat;
   private final double[] water;
+  private final double[] perWater;
   private final double[] area;
   private final double[] half;
   private final double[] temperature;
-  private final double[] resistance;
+  private final double[] conduction;
   private final double[] rates;
   private final Crumb crumb;
   private final double skin;
@@ -46,7 +47,8 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
     area = new double[layers];
     half = new double[layers];
     temperature = new double[layers];
-    resistance = new double[layers];
+    conduction = new double[layers];
+    perWater = new double[layers];
     rates = new double[2 * layers + 2];
     double kilograms = loaf.grams() / 1000;
     double inner = 0;
@@ -58,6 +60,7 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
       within = outer * shell;
       dryHeat[i] = kilograms * (1 - loaf.waterShare()) * share * Crumb.DRY_HEAT;
       water[i] = kilograms * loaf.waterShare() * share;
+      perWater[i] = 1 / water[i];
       area[i] = body.surface() * shell;
       half[i] = (outer - inner) * body.radius() / 2;
       inner = outer;
@@ -125,7 +128,7 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
 
   // Resistance of half a layer a little warmer than it is, since it will be.
   private double through(int i, double[] state) {
-    double wet = state[layers + i] / water[i];
+    double wet = state[layers + i] * perWater[i];
     double dry = Crumb.CRUST_CONDUCTION;
     return half[i] / (dry + wet * (crumb.conduction(temperature(state, i) + 4) - dry));
   }
@@ -140,20 +143,27 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
     double outward = 0;
     for (int i = 0; i < layers; i++) {
       double t = temperature(state, i);
-      double wet = state[layers + i] / water[i];
+      double wet = state[layers + i] * perWater[i];
       double dry = Crumb.CRUST_CONDUCTION;
-      double through = half[i] / (dry + wet * (crumb.conduction(t) - dry));
+      double k = dry + wet * (crumb.conduction(t) - dry);
       if (i > 0) {
-        double flow = area[i - 1] * (t - temperature[i - 1]) / (resistance[i - 1] + through);
+        // Two half layers in a row; written with one division, for this is the inmost loop.
+        double inner = conduction[i - 1];
+        double flow =
+            area[i - 1]
+                * (t - temperature[i - 1])
+                * inner
+                * k
+                / (half[i - 1] * k + half[i] * inner);
         rates[i - 1] = flow - outward;
         outward = flow;
       }
       temperature[i] = t;
-      resistance[i] = through;
+      conduction[i] = k;
       rates[layers + i] = 0;
     }
     int last = layers - 1;
-    double taken = area[last] * flux(temperature[last], resistance[last]);
+    double taken = area[last] * flux(temperature[last], half[last] / conduction[last]);
     rates[last] = taken - outward;
     rates[2 * layers] = taken;
     rates[2 * layers + 1] = leave(state);
@@ -185,7 +195,7 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
     double crust = 0;
     double lost = 0;
     for (int i = layers - 1; i >= 0 && left > 0; i--) {
-      double moist = Math.min(1, state[layers + i] / (LAST_WATER * water[i]));
+      double moist = Math.min(1, state[layers + i] * perWater[i] / LAST_WATER);
       double share = left * moist;
       double drive = Crumb.vapour(temperature[i]) - around.vapour();
       double vapour = drive > 0 ? share * drive / (1 / skin + crust / CRUST_VAPOUR) : 0;
