@@ -28,13 +28,26 @@ public final class CardinalGrowth {
    * @return 0 to 1; 0 at and beyond the limits
    */
   public static double at(double celsius) {
-    if (celsius <= LEAST || celsius >= MOST) {
+    return between(celsius, LEAST, BEST, MOST);
+  }
+
+  /**
+   * The same model for any microbe.
+   *
+   * @param celsius temperature
+   * @param least no growth at or below, °C
+   * @param best fastest growth, °C, nearer to {@code most} than to {@code least}
+   * @param most no growth at or above, °C
+   * @return 0 to 1
+   */
+  public static double between(double celsius, double least, double best, double most) {
+    if (celsius <= least || celsius >= most) {
       return 0;
     }
-    double above = celsius - LEAST;
-    double span = BEST - LEAST;
-    double bend = span * (celsius - BEST) - (BEST - MOST) * (BEST + LEAST - 2 * celsius);
-    return (celsius - MOST) * above * above / (span * bend);
+    double above = celsius - least;
+    double span = best - least;
+    double bend = span * (celsius - best) - (best - most) * (best + least - 2 * celsius);
+    return (celsius - most) * above * above / (span * bend);
   }
 
   /** Whether the temperature lies in the range in which the model was published, 0 to 46 °C. */

@@ -52,7 +52,7 @@ public final class SheetWorkup {
     ReadingList readings = new ReadingList(catalogue, style);
     boolean partial = heard.circumstances().stream().anyMatch(one -> one.key().equals(PARTIAL));
     formula(formula, partial, readings);
-    Courses courses = process(sheet.process(), readings, formula, heard);
+    Courses courses = process(sheet, readings, formula, heard);
     return new Workup(
         style,
         formula,
@@ -87,16 +87,18 @@ public final class SheetWorkup {
 
   private record Courses(Optional<RiseCourse> rise, Optional<BakeCurve> bake) {}
 
-  private static Courses process(
-      BakeProcess process, ReadingList readings, Formula formula, Heard heard) {
+  private Courses process(BakeSheet sheet, ReadingList readings, Formula formula, Heard heard) {
+    BakeProcess process = sheet.process();
     Set<String> circumstances =
         heard.circumstances().stream().map(Heard.Circumstance::key).collect(Collectors.toSet());
     VesselWorkup.work(process, readings);
     TemperatureWorkup.work(process, readings, formula);
     MixingWorkup.work(process, readings);
+    PrefermentWorkup.work(sheet, formula, pantry, readings);
     Dose dose = Dose.of(readings, formula, circumstances);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
     OvenWorkup.work(process, readings);
+    KeepingWorkup.work(process, readings, circumstances);
     return new Courses(rise, Optional.empty());
   }
 

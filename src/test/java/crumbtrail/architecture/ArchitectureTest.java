@@ -64,7 +64,7 @@ class ArchitectureTest {
           .whereLayer("formula")
           .mayOnlyBeAccessedByLayers("workup", "report")
           .whereLayer("dough")
-          .mayOnlyBeAccessedByLayers("workup")
+          .mayOnlyBeAccessedByLayers("workup", "keeping")
           .whereLayer("oven")
           .mayOnlyBeAccessedByLayers("workup")
           .whereLayer("vessel")

@@ -1,0 +1,103 @@
+package crumbtrail.workup;
+
+import crumbtrail.dough.PrefermentRipeness;
+import crumbtrail.dough.Stretch;
+import crumbtrail.formula.Formula;
+import crumbtrail.formula.Level;
+import crumbtrail.pantry.Ingredient;
+import crumbtrail.pantry.Kind;
+import crumbtrail.pantry.Pantry;
+import crumbtrail.quantity.Quantity;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.Stage;
+import crumbtrail.workup.Reading.Known;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** How ripe the starter or preferment was at use: of several, the one with the most flour. */
+final class PrefermentWorkup {
+  private static final String SEED = "flour in starter";
+  private static final double ROOM = 21;
+
+  // Two degrees either way move the time by a sixth, the four of an unknown place by a third.
+  private static final double TOLD = 0.15;
+  private static final double GUESSED = 0.33;
+
+  private PrefermentWorkup() {}
+
+  static void work(BakeSheet sheet, Formula formula, Pantry pantry, ReadingList readings) {
+    formula.parts().stream()
+        .filter(part -> part.flourGrams().value() > 0 && fermented(part, pantry))
+        .max(Comparator.comparingDouble(part -> part.flourGrams().value()))
+        .ifPresent(
+            part ->
+                sheet.preferments().stream()
+                    .filter(preferment -> preferment.name().equals(part.name()))
+                    .findFirst()
+                    .ifPresent(told -> ripeness(part, told.stages(), sheet, pantry, readings)));
+  }
+
+  private static boolean fermented(Formula.Part part, Pantry pantry) {
+    return seed(part) > 0 || yeast(part, pantry) > 0;
+  }
+
+  private static void ripeness(
+      Formula.Part part, List<Stage> stages, BakeSheet sheet, Pantry pantry, ReadingList readings) {
+    Optional<Double> room = sheet.process().room().map(Quantity::value);
+    List<Stretch> schedule = new ArrayList<>();
+    boolean guessed = false;
+    double spread = 0;
+    for (Stage stage : stages) {
+      Optional<Double> place = stage.temperature().map(Quantity::value).or(() -> room);
+      if (stage.time().isPresent()) {
+        Quantity time = stage.time().get();
+        guessed |= place.isEmpty();
+        spread = Math.hypot(spread, time.value() > 0 ? time.spread() / time.value() : 0);
+        schedule.add(new Stretch(Math.max(0, time.value()), place.orElse(ROOM)));
+      }
+    }
+    if (schedule.isEmpty()) {
+      return;
+    }
+    double hydration = part.hydration().map(Level::value).orElse(100.0);
+    double salt = percent(part.percentByIngredient(), pantry, Kind.SALT, false);
+    double ripe =
+        PrefermentRipeness.starter(seed(part), schedule)
+            + PrefermentRipeness.yeasted(yeast(part, pantry), hydration, salt, schedule);
+    Known known = PrefermentRipeness.covers(schedule) ? Known.WORKED_OUT : Known.EXTRAPOLATED;
+    readings.put(
+        "preferment ripeness",
+        ripe,
+        Math.hypot(spread, guessed ? GUESSED : TOLD),
+        guessed ? Known.ASSUMED : known);
+  }
+
+  private static double seed(Formula.Part part) {
+    Level seed = part.percentByIngredient().get(SEED);
+    return seed == null ? 0 : seed.value() / 100;
+  }
+
+  private static double yeast(Formula.Part part, Pantry pantry) {
+    return percent(part.percentByIngredient(), pantry, Kind.YEAST, true);
+  }
+
+  private static double percent(
+      Map<String, Level> percents, Pantry pantry, Kind kind, boolean asInstant) {
+    return percents.entrySet().stream()
+        .mapToDouble(
+            entry ->
+                pantry
+                    .lookup(entry.getKey())
+                    .filter(known -> known.kind() == kind)
+                    .map(known -> factor(known, asInstant) * entry.getValue().value())
+                    .orElse(0.0))
+        .sum();
+  }
+
+  private static double factor(Ingredient ingredient, boolean asInstant) {
+    return asInstant ? ingredient.yeastFactor() : 1;
+  }
+}
