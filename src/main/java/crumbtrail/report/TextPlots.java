@@ -43,7 +43,7 @@ final class TextPlots {
     lines.add(" ".repeat(9) + stages(rise.spans(), grid));
     rise.marks().stream()
         .filter(mark -> mark.minute() <= end)
-        .map(Mark::name)
+        .map(m -> m.beyond() ? "not " + m.name() + " until here" : m.name())
         .distinct()
         .reduce((one, next) -> one + ", " + next)
         .ifPresent(ready -> lines.add(" ".repeat(9) + cut(": " + ready)));

@@ -73,6 +73,18 @@ class TextPlotsTest {
   }
 
   @Test
+  void what_was_ready_too_late_is_not_called_ready() {
+    Rise rise =
+        new Rise(
+            List.of(new RisePoint(0, 1, 24), new RisePoint(90, 2, 24)),
+            List.of(new Span("bulk", 0, 45, 24), new Span("proof", 45, 90, 24)),
+            List.of(new Mark("ready to shape", 76, true)),
+            false);
+
+    assertThat(TextPlots.rise(rise)).last().asString().endsWith(": not ready to shape until here");
+  }
+
+  @Test
   void a_plot_stays_small_whatever_the_numbers() {
     Rise flat = new Rise(List.of(new RisePoint(0, 1, 4)), List.of(), List.of(), true);
     Rise strange =
