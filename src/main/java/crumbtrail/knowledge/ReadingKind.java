@@ -1,5 +1,7 @@
 package crumbtrail.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
+
 /**
  * A number that rules can see.
  *
@@ -7,9 +9,13 @@ package crumbtrail.knowledge;
  * @param group heading under which reports list it; empty where the catalogue gives none
  * @param unit the unit that rule sentences and reports state
  * @param decimals digits after the point in reports
+ * @param usual what is usual for every bread whose style says nothing else, null where only styles
+ *     can say
  * @param what what it means, one sentence
  */
-public record ReadingKind(String name, String group, String unit, int decimals, String what) {
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record ReadingKind(
+    String name, String group, String unit, int decimals, Style.Range usual, String what) {
   public ReadingKind {
     group = group == null ? "" : group;
   }

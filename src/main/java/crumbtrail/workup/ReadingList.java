@@ -62,7 +62,7 @@ final class ReadingList {
               Math.min(low, value),
               Math.max(high, value),
               known,
-              style.range(name),
+              style.range(name).or(() -> Optional.ofNullable(kind.usual())),
               difference));
     }
   }

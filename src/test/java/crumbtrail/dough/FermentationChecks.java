@@ -167,21 +167,21 @@ public final class FermentationChecks implements PublishedChecks {
 
   private static List<Check> sourdough() {
     String set = "the rates are set on these two";
-    double eight = halfRisen(10, 25);
+    double eight = risen(10, 25);
     String kitchen = "the book's times are given to the hour, its doses to 5 %";
     return List.of(
-        Check.of("20 % starter at 25 °C, risen by half", 5, halfRisen(20, 25), "h", 0.5, set, BOOK),
-        Check.of("10 % starter at 25 °C, risen by half", 8, eight, "h", 0.5, set, BOOK),
+        Check.of("20 % starter at 25 °C, risen by three quarters", 5, risen(20, 25), "h", 0.5, set, BOOK),
+        Check.of("10 % starter at 25 °C, risen by three quarters", 8, eight, "h", 0.5, set, BOOK),
         Check.of(
             "5 % at 30 °C for the same time as 10 % at 25 °C",
-            1, halfRisen(5, 30) / eight, "times", 0.3, kitchen, BOOK),
+            1, risen(5, 30) / eight, "times", 0.3, kitchen, BOOK),
         Check.of(
             "15 % at 20 °C for the same time as 10 % at 25 °C",
-            1, halfRisen(15, 20) / eight, "times", 0.3, kitchen, BOOK));
+            1, risen(15, 20) / eight, "times", 0.3, kitchen, BOOK));
   }
 
-  private static double halfRisen(double starter, double celsius) {
-    return Doughs.minutesTo(DoughMix.plain(Leaven.ofStarter(starter)), celsius, 1.5) / 60;
+  private static double risen(double starter, double celsius) {
+    return Doughs.minutesTo(DoughMix.plain(Leaven.ofStarter(starter)), celsius, 1.75) / 60;
   }
 
   private static List<Check> altitude() {
