@@ -13,9 +13,9 @@ final class Gassing {
   private static final double YEAST_RATE = 200;
 
   /**
-   * cm³ an hour from a percent of ripe starter at 26 °C: a dough with 20 % at 25 °C is ready in 5 h,
-   * one with 10 % in 8 h (Sourdough Framework), which for the flour of 12 to 12.5 % protein that most
-   * bread is made of means risen by three quarters (the same).
+   * cm³ an hour from a percent of ripe starter at 26 °C: a dough with 20 % at 25 °C is ready in 5
+   * h, one with 10 % in 8 h (Sourdough Framework), which for the flour of 12 to 12.5 % protein that
+   * most bread is made of means risen by three quarters (the same).
    */
   private static final double STARTER_RATE = 0.90;
 

@@ -6,6 +6,7 @@ import crumbtrail.rules.Evidence;
 import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +41,7 @@ public final class Ranking {
         evidence.stream().collect(Collectors.groupingBy(Evidence::cause));
     List<Finding> ranked = new ArrayList<>();
     for (Cause cause : catalogue.knowledge().causes()) {
-      Finding finding = finding(cause, witnesses(cause, byCause));
+      Finding finding = finding(cause, witnesses(catalogue, cause, byCause));
       if (finding.supported()) {
         ranked.add(finding);
       }
@@ -56,18 +57,30 @@ public final class Ranking {
     return new Findings(ranked, Cover.of(ranked, explained), unexplained);
   }
 
-  // A scalded yeast is a dead yeast: what shows a dead yeast shows a scalded one too, once
-  // something on the sheet (a number, a
+  // A scalded yeast is a dead yeast, and a dough with dead yeast is one that was not proofed: what
+  // shows the coarser cause shows the finer one too, once something on the sheet (a number, a
   // circumstance) points to the finer cause itself.
-  private static List<Evidence> witnesses(Cause cause, Map<String, List<Evidence>> byCause) {
+  private static List<Evidence> witnesses(
+      Catalogue catalogue, Cause cause, Map<String, List<Evidence>> byCause) {
     List<Evidence> own = byCause.getOrDefault(cause.key(), List.of());
-    List<Evidence> coarser = byCause.getOrDefault(cause.refines(), List.of());
-    if (coarser.isEmpty() || own.stream().noneMatch(Ranking::pointed)) {
+    if (cause.refines().isEmpty() || own.stream().noneMatch(Ranking::pointed)) {
       return own;
     }
     List<Evidence> all = new ArrayList<>(own);
-    all.addAll(coarser);
+    coarser(catalogue, cause, new HashSet<>(Set.of(cause.key())))
+        .forEach(key -> all.addAll(byCause.getOrDefault(key, List.of())));
     return all;
+  }
+
+  private static Set<String> coarser(Catalogue catalogue, Cause cause, Set<String> known) {
+    Set<String> found = new TreeSet<>();
+    for (String key : cause.refines()) {
+      if (known.add(key)) {
+        found.add(key);
+        catalogue.cause(key).ifPresent(one -> found.addAll(coarser(catalogue, one, known)));
+      }
+    }
+    return found;
   }
 
   private static boolean pointed(Evidence evidence) {

@@ -1,5 +1,6 @@
 package crumbtrail.knowledge;
 
+import com.fasterxml.jackson.annotation.JsonFormat;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param name plain words
  * @param stage ingredients, formula, mixing, bulk, shaping, proof, baking, cooling or keeping
  * @param prior how often it happens to home bakers before anything is known
- * @param refines the key of the coarser cause of which this is a finer form, null if none
+ * @param refines keys of the coarser causes of which this is a finer form or the root
  * @param aliases other keys under which published material lists the same cause
  * @param what one sentence: what went wrong
  * @param mechanism cause and effect
@@ -22,7 +23,7 @@ public record Cause(
     String name,
     String stage,
     Prior prior,
-    String refines,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> refines,
     List<String> aliases,
     String what,
     String mechanism,
@@ -31,6 +32,7 @@ public record Cause(
     List<String> sources) {
 
   public Cause {
+    refines = refines == null ? List.of() : List.copyOf(refines);
     aliases = aliases == null ? List.of() : List.copyOf(aliases);
     sources = sources == null ? List.of() : List.copyOf(sources);
   }

@@ -112,11 +112,13 @@ final class KnowledgeCheck {
         fault(
             "causes", "\"" + cause.key() + "\" is incomplete", "Give it a name, a prior, a change");
       }
-      if (cause.refines() != null && readable("causes") && !keys.contains(cause.refines())) {
-        fault(
-            "causes",
-            "\"" + cause.key() + "\" refines \"" + cause.refines() + "\", which is no cause",
-            "Name an existing cause or leave the line out");
+      for (String coarser : cause.refines()) {
+        if (readable("causes") && !keys.contains(coarser)) {
+          fault(
+              "causes",
+              "\"" + cause.key() + "\" refines \"" + coarser + "\", which is no cause",
+              "Name an existing cause or leave it out");
+        }
       }
       if (cause.sources().isEmpty()) {
         cited("causes", cause.key(), "");

@@ -20,7 +20,8 @@ import java.util.Set;
  * @param knockedBack whether the dough was knocked back and rose again before it was shaped
  */
 record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
-  private static final double ROOM_RISE = 24;
+  /** A place of which nothing is said, °C (common practice). */
+  static final double ROOM_RISE = 24;
 
   // Share of its gas that a dough keeps (common practice in direction, our choice in size).
   private static final double FOLDED = 0.85;
@@ -48,7 +49,11 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
       boolean guessed) {
 
     Stay stay() {
-      return new Stay(place.minutes(), place.celsius(), body.timeConstant(place.transfer()));
+      return stay(place);
+    }
+
+    Stay stay(Surroundings other) {
+      return new Stay(other.minutes(), other.celsius(), body.timeConstant(other.transfer()));
     }
   }
 

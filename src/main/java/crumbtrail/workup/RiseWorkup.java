@@ -78,9 +78,9 @@ final class RiseWorkup {
     bulk.ifPresent(rising -> put("bulk", rising, plan.bulk(), false));
     // A proof told without its bulk begins with a dough of which nothing is known.
     proof.ifPresent(rising -> put("proof", rising, plan.proof(), bulk.isEmpty()));
-    schedule(bulkGas, proofGas, bulk.isPresent(), proof.isPresent());
+    double made = bulk.map(Rising::made).orElse(0.0) + proof.map(Rising::made).orElse(0.0);
+    new RiseReasons(readings, dose, plan, thinAir, spread).put(start, bulkGas, proofGas, made);
     if (bulk.isPresent() && proof.isPresent()) {
-      double made = bulk.get().made() + proof.get().made();
       Known known = spread.known(plan.all());
       readings.put("whole rise", made / (bulkGas + proofGas), spread.of(plan.all()), known);
       loaf(proof.get(), known);
@@ -99,31 +99,6 @@ final class RiseWorkup {
     rising
         .readyAfter()
         .ifPresent(minutes -> readings.put(name + " ready after", minutes, relative, known));
-  }
-
-  // What the clock alone would have made of a dough with the usual leavening.
-  private void schedule(double bulkGas, double proofGas, boolean bulkTold, boolean proofTold) {
-    Fermentation usual = new Fermentation(dose.usual(), thinAir);
-    DoughState state = usual.start(start);
-    double made = 0;
-    for (RisePlan.Step step : plan.bulk()) {
-      state = usual.after(state, step.stay()).handled(step.keeps());
-    }
-    if (bulkTold) {
-      made = state.made();
-      readings.put(
-          "bulk schedule", made / bulkGas, spread.of(plan.bulk()), spread.known(plan.bulk()));
-    }
-    for (RisePlan.Step step : plan.proof()) {
-      state = usual.after(state, step.stay());
-    }
-    if (proofTold) {
-      readings.put(
-          "proof schedule",
-          (state.made() - made) / proofGas,
-          spread.of(plan.proof()),
-          spread.known(plan.proof()));
-    }
   }
 
   private void loaf(Rising proof, Known known) {

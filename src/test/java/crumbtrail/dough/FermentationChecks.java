@@ -170,7 +170,9 @@ public final class FermentationChecks implements PublishedChecks {
     double eight = risen(10, 25);
     String kitchen = "the book's times are given to the hour, its doses to 5 %";
     return List.of(
-        Check.of("20 % starter at 25 °C, risen by three quarters", 5, risen(20, 25), "h", 0.5, set, BOOK),
+        Check.of(
+            "20 % starter at 25 °C, risen by three quarters",
+            5, risen(20, 25), "h", 0.5, set, BOOK),
         Check.of("10 % starter at 25 °C, risen by three quarters", 8, eight, "h", 0.5, set, BOOK),
         Check.of(
             "5 % at 30 °C for the same time as 10 % at 25 °C",

@@ -132,7 +132,7 @@ class RankingTest {
         Catalogue.spoken(key),
         "ingredients",
         prior,
-        refines,
+        refines == null ? List.of() : List.of(refines),
         List.of(),
         "Invented.",
         "Invented.",
