@@ -22,10 +22,10 @@ public final class Readiness {
   public static final double PROOFED_TIN = 2.25;
 
   /**
-   * A shaped sourdough keeps much of its gas, and its proof, often in the refrigerator, adds a
-   * fifth (common practice).
+   * A shaped sourdough keeps much of its gas, and its proof, two hours in the room or a night in
+   * the refrigerator, adds a third (common practice).
    */
-  public static final double PROOFED_SOURDOUGH = 1.2;
+  public static final double PROOFED_SOURDOUGH = 1.3;
 
   // A dough that is knocked back rises on: the first rise is about 70 % of the fermentation
   // (Experimental Cookery, chestofbooks).

@@ -66,11 +66,9 @@ final class BakeWorkup {
     double water = readings.get("total water").map(Reading::value).orElse(USUAL_WATER);
     Loaf loaf =
         LoafShape.of(process, style).apply(Math.min(grams, 20_000)).withWater(Math.max(30, water));
-    double start =
-        readings.get("dough at oven").map(Reading::value).orElse(PROOFED_DOUGH);
+    double start = readings.get("dough at oven").map(Reading::value).orElse(PROOFED_DOUGH);
     double metres = process.altitude().map(height -> height.value() / 1000).orElse(0.0);
-    BakeCourse course =
-        Bake.of(loaf, bounded(start, 0, 45), stages, bounded(metres, 0, 5000));
+    BakeCourse course = Bake.of(loaf, bounded(start, 0, 45), stages, bounded(metres, 0, 5000));
     boolean guessed = piece.map(p -> p.known() == Known.ASSUMED).orElse(true);
     Known known =
         guessed ? Known.ASSUMED : course.extrapolated() ? Known.EXTRAPOLATED : Known.WORKED_OUT;
@@ -130,8 +128,7 @@ final class BakeWorkup {
         process.cooling().wrapped().orElse(false)
             ? Cooling.Lying.WRAPPED
             : told.contains("cooled-in-tin") ? Cooling.Lying.TIN : Cooling.Lying.RACK;
-    double core =
-        Cooling.coreAfter(course.end(), time.get().value(), bounded(room, 5, 40), lying);
+    double core = Cooling.coreAfter(course.end(), time.get().value(), bounded(room, 5, 40), lying);
     double error = CORE_ERROR + 0.05 * Math.max(0, core - room);
     readings.put("core at the cut", core, core - error, core + error, known);
   }

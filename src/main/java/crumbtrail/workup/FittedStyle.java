@@ -18,12 +18,18 @@ final class FittedStyle {
 
   /**
    * The style with the tags that the formula adds. A bread raised by starter alone has no usual
-   * range of yeast, and its proof is a sourdough's.
+   * range of yeast, and its proof is a sourdough's. Where the formula names nothing that raises,
+   * the baker's word for the bread decides.
+   *
+   * @param words how the baker names the bread, in small letters
    */
-  static Style of(Style style, Formula formula) {
+  static Style of(Style style, Formula formula, String words) {
     Set<String> tags = new LinkedHashSet<>(style.tags());
     Map<String, Style.Range> ranges = new HashMap<>(style.ranges());
-    boolean sourdough = value(formula, "starter") > 0 && value(formula, "yeast") <= 0.02;
+    boolean silent = value(formula, "starter") <= 0 && value(formula, "yeast") <= 0;
+    boolean sourdough =
+        value(formula, "yeast") <= 0.02
+            && (value(formula, "starter") > 0 || silent && words.contains("sourdough"));
     if (sourdough) {
       tags.add("sourdough");
       ranges.remove("yeast");

@@ -23,6 +23,10 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
   /** A place of which nothing is said, °C (common practice). */
   static final double ROOM_RISE = 24;
 
+  // A kitchen that the baker calls cold or hot, °C (common practice).
+  private static final double COOL_KITCHEN = 17;
+  private static final double HOT_KITCHEN = 29;
+
   // Share of its gas that a dough keeps (common practice in direction, our choice in size).
   private static final double FOLDED = 0.85;
   private static final double PUNCHED = 0.3;
@@ -64,17 +68,17 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
     DoughBody piece = shapedBody(style, grams);
     List<Step> bulk = new ArrayList<>();
     for (Stage stage : process.bulk()) {
-      add(bulk, "bulk", stage, process, style.habits().bulk(), bowl);
+      add(bulk, "bulk", stage, place(process, told, style.habits().bulk()), bowl);
     }
     List<Step> proof = new ArrayList<>();
     Optional<Quantity> bench = process.shaping().benchRest();
     if (bench.isPresent() && !process.proof().isEmpty()) {
       Stage rest =
           new Stage(bench, process.room(), Optional.empty(), Optional.empty(), Optional.empty());
-      add(proof, "bench", rest, process, style.habits().proof(), piece);
+      add(proof, "bench", rest, place(process, told, style.habits().proof()), piece);
     }
     for (Stage stage : process.proof()) {
-      add(proof, "proof", stage, process, style.habits().proof(), piece);
+      add(proof, "proof", stage, place(process, told, style.habits().proof()), piece);
     }
     if (!bulk.isEmpty()) {
       Step last = bulk.remove(bulk.size() - 1);
@@ -86,20 +90,31 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
     return new RisePlan(List.copyOf(bulk), List.copyOf(proof), punched);
   }
 
+  /** A place of which the sheet says no temperature. */
+  private record Place(double celsius, boolean guessed) {}
+
+  private static Place place(BakeProcess process, Set<String> told, Style.Spell habit) {
+    if (process.room().isPresent()) {
+      return new Place(process.room().get().value(), false);
+    }
+    if (told.contains("kitchen-cold") || told.contains("rising-place-cool")) {
+      return new Place(COOL_KITCHEN, true);
+    }
+    if (told.contains("kitchen-hot") || told.contains("hot-humid-weather")) {
+      return new Place(HOT_KITCHEN, true);
+    }
+    return new Place(habit == null ? ROOM_RISE : habit.celsius(), true);
+  }
+
   // A dough that is folded so many times is folded at even distances.
   private static void add(
-      List<Step> steps,
-      String name,
-      Stage stage,
-      BakeProcess process,
-      Style.Spell habit,
-      DoughBody body) {
+      List<Step> steps, String name, Stage stage, Place otherwise, DoughBody body) {
     if (stage.time().isEmpty()) {
       return;
     }
     Quantity time = stage.time().get();
-    Optional<Quantity> told = stage.temperature().or(process::room);
-    double celsius = told.map(Quantity::value).orElse(habit == null ? ROOM_RISE : habit.celsius());
+    double celsius = stage.temperature().map(Quantity::value).orElse(otherwise.celsius());
+    boolean guessed = stage.temperature().isEmpty() && otherwise.guessed();
     int parts = 1 + Math.min(12, Math.max(0, stage.folds().orElse(0)));
     for (int part = 1; part <= parts; part++) {
       steps.add(
@@ -109,7 +124,7 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
               new Surroundings(time.value() / parts, celsius, transfer(stage, celsius)),
               part < parts ? FOLDED : 1,
               time.spread() / parts,
-              told.isEmpty()));
+              guessed));
     }
   }
 

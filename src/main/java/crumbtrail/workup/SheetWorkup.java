@@ -44,7 +44,8 @@ public final class SheetWorkup {
         .forEach(line -> assumptions.add("\"" + line.written() + "\": " + line.uncertain() + "."));
     Heard heard = hearing.hear(sheet);
     Optional<Style> told = styles.named(sheet.style()).or(() -> styles.named(sheet.title()));
-    Style style = FittedStyle.of(told.orElseGet(() -> styles.guessed(formula)), formula);
+    String words = (sheet.style() + " " + sheet.title()).toLowerCase(Locale.ROOT);
+    Style style = FittedStyle.of(told.orElseGet(() -> styles.guessed(formula)), formula, words);
     if (told.isEmpty()) {
       assumptions.add(
           "No style of bread that I know is named; the ranges are those of " + style.name() + ".");
@@ -98,8 +99,9 @@ public final class SheetWorkup {
     Dose dose = Dose.of(readings, formula, circumstances);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
     OvenWorkup.work(process, readings);
+    Optional<BakeCurve> bake = BakeWorkup.work(process, readings, circumstances);
     KeepingWorkup.work(process, readings, circumstances);
-    return new Courses(rise, Optional.empty());
+    return new Courses(rise, bake);
   }
 
   private Heard withFormula(Heard heard, boolean partial, Formula formula, List<String> more) {
