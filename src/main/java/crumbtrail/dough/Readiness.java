@@ -12,8 +12,14 @@ public final class Readiness {
   /** A yeasted dough is ready to shape when it has doubled (TM 10-412; common practice). */
   public static final double DOUBLED = 2;
 
-  /** A shaped yeasted dough is ready when it has doubled again (common practice). */
+  /** A piece shaped tight is ready when it has doubled again (common practice). */
   public static final double PROOFED = 2;
+
+  /**
+   * A hearth loaf keeps half its gas when it is shaped and goes into the oven with spring left:
+   * half as large again (common practice; the usual hours of hearth breads give it).
+   */
+  public static final double PROOFED_HEARTH = 1.5;
 
   /**
    * In a tin, whose walls bear it, a dough is proofed further (common practice; a miller's tin loaf
@@ -34,20 +40,25 @@ public final class Readiness {
   // Share of the gas that a dough well short of its limit keeps.
   private static final double KEPT = 0.92;
 
+  private static final double BRAN = 0.35;
+
   private static final int LONGEST = 48 * 60;
 
   private Readiness() {}
 
   /**
    * The rise that a first rise by starter wants: by a quarter with 8 to 10 % protein, by half with
-   * 10 to 12, to double with 12 to 15 (Sourdough Framework, table of dough size increase); straight
-   * lines between the middles of these classes.
+   * 10 to 12, to double with 12 to 15 (Sourdough Framework, table of dough size increase), straight
+   * lines between the middles of these classes; of whole grain a third less, for it holds so much
+   * less (common practice).
    */
-  public static double sourdoughRise(double protein) {
-    if (protein <= 11) {
-      return Math.max(1.2, 1.25 + 0.125 * (protein - 9));
-    }
-    return Math.min(2.2, 1.5 + 0.2 * (protein - 11));
+  public static double sourdoughRise(DoughMix mix) {
+    double white =
+        mix.protein() <= 11
+            ? Math.max(1.2, 1.25 + 0.125 * (mix.protein() - 9))
+            : Math.min(2.2, 1.5 + 0.2 * (mix.protein() - 11));
+    double bran = Math.min(100, Math.max(0, mix.wholeGrain())) / 100;
+    return 1 + (white - 1) * (1 - BRAN * bran);
   }
 
   /**

@@ -46,7 +46,8 @@ record Dose(DoughMix mix, DoughMix usual, double spread, boolean assumed) {
         circumstances.stream().mapToDouble(key -> TIRED.getOrDefault(key, 1.0)).min().orElse(1);
     boolean tolerant = formula.circumstances().contains("osmotolerant-yeast");
     double salt = value(readings, "salt").orElse(middle(style, "salt", 2));
-    double sugar = value(readings, "sugar").orElse(0.0);
+    // A formula that names nothing that raises has not told the rest either.
+    double sugar = silent ? middle(style, "sugar", 0) : value(readings, "sugar").orElse(0.0);
     DoughMix mix = mix(readings, new Leaven(yeast, starter, tolerant, vigour), salt, sugar);
     double usualSugar = middle(style, "sugar", 0);
     DoughMix usual =
@@ -68,9 +69,15 @@ record Dose(DoughMix mix, DoughMix usual, double spread, boolean assumed) {
 
   private static DoughMix mix(ReadingList readings, Leaven leaven, double salt, double sugar) {
     double water = value(readings, "total water").filter(w -> w > 20).orElse(USUAL_WATER);
-    double fat = value(readings, "fat").orElse(0.0);
+    double fat =
+        value(readings, "yeast").orElse(0.0) + value(readings, "starter").orElse(0.0) > 0
+            ? value(readings, "fat").orElse(0.0)
+            : middle(readings.style(), "fat", 0);
     double protein =
-        value(readings, "flour protein")
+        readings
+            .get("flour protein")
+            .filter(reading -> reading.known() != Known.ASSUMED)
+            .map(Reading::value)
             .or(() -> readings.style().habits().value("flour protein"))
             .orElse(WHITE_PROTEIN);
     return new DoughMix(

@@ -29,7 +29,7 @@ final class FittedStyle {
     boolean silent = value(formula, "starter") <= 0 && value(formula, "yeast") <= 0;
     boolean sourdough =
         value(formula, "yeast") <= 0.02
-            && (value(formula, "starter") > 0 || silent && words.contains("sourdough"));
+            && (value(formula, "starter") > 0 || (silent && words.contains("sourdough")));
     if (sourdough) {
       tags.add("sourdough");
       ranges.remove("yeast");

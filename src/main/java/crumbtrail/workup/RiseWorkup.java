@@ -134,20 +134,25 @@ final class RiseWorkup {
         .style()
         .habits()
         .value("rise wanted")
-        .orElse(sourdough ? Readiness.sourdoughRise(dose.mix().protein()) : Readiness.DOUBLED);
+        .orElse(sourdough ? Readiness.sourdoughRise(dose.mix()) : Readiness.DOUBLED);
   }
 
   private double wantedProof(boolean sourdough) {
-    return readings
-        .style()
-        .habits()
-        .value("proof wanted")
-        .orElse(
-            sourdough
-                ? Readiness.PROOFED_SOURDOUGH
-                : readings.style().tags().contains("tin")
-                    ? Readiness.PROOFED_TIN
-                    : Readiness.PROOFED);
+    return readings.style().habits().value("proof wanted").orElse(usualProof(sourdough));
+  }
+
+  private double usualProof(boolean sourdough) {
+    if (sourdough) {
+      return Readiness.PROOFED_SOURDOUGH;
+    }
+    List<String> tags = readings.style().tags();
+    if (tags.contains("tin")) {
+      return Readiness.PROOFED_TIN;
+    }
+    boolean hearth = tags.contains("hearth") && !tags.contains("enriched");
+    return !hearth && (tags.contains("small") || tags.contains("enriched"))
+        ? Readiness.PROOFED
+        : Readiness.PROOFED_HEARTH;
   }
 
   private static Optional<Rising> follow(
