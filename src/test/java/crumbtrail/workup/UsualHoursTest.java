@@ -20,7 +20,8 @@ import org.junit.jupiter.api.Test;
 class UsualHoursTest {
   private static final Path PAGE = Path.of("docs/science/usual-hours.md");
 
-  private record Row(Style style, Optional<Double> bulk, Optional<Double> proof, Optional<Double> whole) {}
+  private record Row(
+      Style style, Optional<Double> bulk, Optional<Double> proof, Optional<Double> whole) {}
 
   @Test
   void the_page_of_usual_hours_is_current() throws IOException {
@@ -38,10 +39,7 @@ class UsualHoursTest {
   void usual_hours_make_a_dough_that_is_about_ready() {
     assertThat(rows())
         .allSatisfy(
-            row ->
-                assertThat(row.whole().orElse(1.0))
-                    .as(row.style().key())
-                    .isBetween(0.5, 2.0));
+            row -> assertThat(row.whole().orElse(1.0)).as(row.style().key()).isBetween(0.5, 2.0));
   }
 
   private static List<Row> rows() {
