@@ -9,6 +9,7 @@ import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.Stage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -65,7 +66,7 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
       BakeProcess process, Style style, Set<String> told, double bulkGrams, double grams) {
     boolean punched = told.contains("knocked-back-hard");
     DoughBody bowl = DoughBody.inBowl(bulkGrams);
-    DoughBody piece = shapedBody(style, grams);
+    DoughBody piece = shapedBody(process.vessel(), style, grams);
     List<Step> bulk = new ArrayList<>();
     for (Stage stage : process.bulk()) {
       add(bulk, "bulk", stage, place(process, told, style.habits().bulk()), bowl);
@@ -136,8 +137,10 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
     return stage.humidity().isPresent() ? Surroundings.PROOFER : Surroundings.STILL_AIR;
   }
 
-  private static DoughBody shapedBody(Style style, double grams) {
-    if (style.tags().contains("tin")) {
+  private static DoughBody shapedBody(BakeProcess.Vessel vessel, Style style, double grams) {
+    String kind = vessel.kind().orElse("").toLowerCase(Locale.ROOT);
+    boolean tin = kind.contains("tin") || kind.contains("pan") || kind.contains("mould");
+    if (tin || style.tags().contains("tin")) {
       return new DoughBody(grams, DoughBody.Form.LOAF, DoughBody.Holder.TIN, true);
     }
     if (style.tags().contains("flat")) {
