@@ -1,5 +1,8 @@
 package crumbtrail.published;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+
 /**
  * A number that somebody else published beside the number that the model gives.
  *
@@ -56,13 +59,18 @@ public record Check(
   public static Check between(
       String what, double low, double high, double ours, String unit, String source) {
     return of(
-        what + ", published " + low + " to " + high,
+        what + ", published " + plain(low) + " to " + plain(high),
         (low + high) / 2,
         ours,
         unit,
         (high - low) / 2,
         "the published range",
         source);
+  }
+
+  // Ends that were multiplied in binary would show all their digits.
+  private static String plain(double end) {
+    return BigDecimal.valueOf(end).round(new MathContext(4)).stripTrailingZeros().toPlainString();
   }
 
   /** Ours less the published number. */
