@@ -2,8 +2,6 @@ package crumbtrail.dough;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.ode.ODEState;
-import org.hipparchus.ode.ODEStateAndDerivative;
 import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
@@ -21,6 +19,9 @@ public final class Fermentation {
   private static final double LONGEST_STEP = 20;
   private static final double STEPS = 10;
   private static final double MOST_STEPS = 500;
+
+  // Only single steps are asked of it, so that its own step does not matter.
+  private static final ClassicalRungeKuttaIntegrator STEPPER = new ClassicalRungeKuttaIntegrator(1);
 
   // Percent of flour: steps in which a dough eats more sugar than this would overshoot its last.
   private static final double SUGAR_A_STEP = 0.3;
@@ -103,20 +104,73 @@ public final class Fermentation {
    * @return the dough at moments of the stay, the first and the last included
    */
   public List<DoughState> through(DoughState begin, Stay stay) {
+    return until(begin, stay, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Follows the dough through one stay, but not beyond the step in which it has made so much gas.
+   *
+   * @param gas cm³ for 100 g of flour, made since the first state
+   * @return the dough at moments of the stay; the last is the first with so much gas, or that at
+   *     the end of the stay
+   */
+  List<DoughState> until(DoughState begin, Stay stay, double gas) {
     List<DoughState> states = new ArrayList<>();
     states.add(begin);
-    if (stay.minutes() <= 0) {
-      return states;
+    Walk walk = new Walk(begin, stay);
+    boolean ready = false;
+    while (walk.goesOn() && !ready) {
+      walk.step();
+      DoughState now = walk.state();
+      states.add(now);
+      ready = now.made() - begin.made() >= gas;
     }
-    Flow flow = new Flow(gassing, hold, mix, begin, stay);
-    ClassicalRungeKuttaIntegrator integrator = new ClassicalRungeKuttaIntegrator(step(begin, stay));
-    integrator.addStepHandler(
-        interpolator -> {
-          ODEStateAndDerivative now = interpolator.getCurrentState();
-          states.add(flow.state(now.getTime(), now.getPrimaryState()));
-        });
-    integrator.integrate(flow, new ODEState(0, flow.initial()), stay.minutes());
     return states;
+  }
+
+  /** The dough at the end of a stay. */
+  public DoughState after(DoughState begin, Stay stay) {
+    if (stay.minutes() <= 0) {
+      return begin;
+    }
+    Walk walk = new Walk(begin, stay);
+    while (walk.goesOn()) {
+      walk.step();
+    }
+    return walk.state();
+  }
+
+  /**
+   * One stay under way: single steps of even length, the last one shorter. The integrator's own
+   * loop would also keep what it takes to look between two steps, which nobody asks for.
+   */
+  private final class Walk {
+    private final Flow flow;
+    private final double end;
+    private final double length;
+    private double[] now;
+    private double minute;
+
+    Walk(DoughState begin, Stay stay) {
+      flow = new Flow(gassing, hold, mix, begin, stay);
+      end = stay.minutes();
+      length = Fermentation.this.step(begin, stay);
+      now = flow.initial();
+    }
+
+    boolean goesOn() {
+      return minute < end;
+    }
+
+    void step() {
+      double next = Math.min(end, minute + length);
+      now = STEPPER.singleStep(flow, minute, now, next);
+      minute = next;
+    }
+
+    DoughState state() {
+      return flow.state(minute, now);
+    }
   }
 
   private double step(DoughState begin, Stay stay) {
@@ -126,12 +180,6 @@ public final class Fermentation {
     double hungry = 60 * SUGAR_A_STEP / Math.max(1e-3, gassing.sugarFor(gas));
     double longest = Math.min(LONGEST_STEP, Math.max(hungry, stay.minutes() / MOST_STEPS));
     return Math.max(SHORTEST_STEP, Math.min(longest, stay.minutes() / STEPS));
-  }
-
-  /** The dough at the end of a stay. */
-  public DoughState after(DoughState begin, Stay stay) {
-    List<DoughState> states = through(begin, stay);
-    return states.get(states.size() - 1);
   }
 
   /** Volume after the oven of a dough that goes into it so, cm³ for 100 g of flour. */

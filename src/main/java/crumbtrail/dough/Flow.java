@@ -2,7 +2,10 @@ package crumbtrail.dough;
 
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
-/** The equations of a dough during one stay, for the integrator. Time in minutes of the stay. */
+/**
+ * The equations of a dough during one stay, for the integrator. Time in minutes of the stay. Not
+ * shared between threads.
+ */
 final class Flow implements OrdinaryDifferentialEquation {
   private static final int YEAST = 0;
   private static final int STARTER = 1;
@@ -29,6 +32,12 @@ final class Flow implements OrdinaryDifferentialEquation {
   private final DoughMix mix;
   private final DoughState begin;
   private final Fermentation.Stay stay;
+
+  // The integrator asks twice in a row at the same minute: of the middle of a step, and of its end,
+  // which is the beginning of the next. What depends on the clock alone is worked out once.
+  private double askedMinute = Double.NaN;
+  private double askedCelsius;
+  private double askedActivity;
 
   Flow(Gassing gassing, GasHold hold, DoughMix mix, DoughState begin, Fermentation.Stay stay) {
     this.gassing = gassing;
@@ -72,8 +81,13 @@ final class Flow implements OrdinaryDifferentialEquation {
 
   @Override
   public double[] computeDerivatives(double minute, double[] now) {
-    double celsius = celsius(minute);
-    double activity = YeastActivity.at(celsius);
+    if (minute != askedMinute) {
+      askedMinute = minute;
+      askedCelsius = celsius(minute);
+      askedActivity = YeastActivity.at(askedCelsius);
+    }
+    double celsius = askedCelsius;
+    double activity = askedActivity;
     double awake = 1 - ASLEEP * Math.exp(-now[AGE] / WAKING_HOURS);
     double gas = gassing.rate(now[YEAST] * awake, now[STARTER], now[SUGAR], activity);
     double split = SPLITTING * mix.enzymes() * activity * Math.max(0, now[STARCH]);

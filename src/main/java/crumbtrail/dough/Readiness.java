@@ -114,7 +114,7 @@ public final class Readiness {
     // Growing yeast only gets faster, so that long stays are looked at only if short ones fail.
     for (int minutes = 120; minutes <= LONGEST; minutes *= 4) {
       List<DoughState> on =
-          fermentation.through(last, new Fermentation.Stay(minutes, celsius, lag));
+          fermentation.until(last, new Fermentation.Stay(minutes, celsius, lag), gas);
       OptionalDouble found = within(on, gas);
       if (found.isPresent()) {
         return found;

@@ -21,6 +21,8 @@ public final class YeastActivity {
   private static final double HOT_HALF = 42;
   private static final double HOT_WIDTH = 2;
 
+  private static final double AT_REFERENCE = raw(REFERENCE);
+
   private YeastActivity() {}
 
   /**
@@ -30,7 +32,7 @@ public final class YeastActivity {
    * @return 0 or more; 1 at 26 °C
    */
   public static double at(double celsius) {
-    return raw(celsius) / raw(REFERENCE);
+    return raw(celsius) / AT_REFERENCE;
   }
 
   private static double raw(double celsius) {

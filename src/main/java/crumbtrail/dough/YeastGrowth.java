@@ -46,6 +46,9 @@ final class YeastGrowth {
    * @return percent of flour an hour
    */
   static double inSourdough(double starter, double celsius) {
+    if (starter == 0) {
+      return 0;
+    }
     return IN_DOUGH * SourdoughGrowth.yeast(celsius) * starter;
   }
 }

@@ -8,8 +8,8 @@ import java.util.OptionalDouble;
  * moves inward, air and radiation at the surface.
  *
  * <p>Equations, constants, what was measured against what, and weak spots: docs/science/oven.md.
- * Steps are explicit (Hipparchus' Euler integrator, one step at a time, since after each the water
- * heated past boiling is taken off) and as long as stability allows.
+ * Steps are explicit (Euler's, one at a time, since after each the water heated past boiling is
+ * taken off) and as long as stability allows.
  */
 public final class Bake {
   private Bake() {}

@@ -5,15 +5,11 @@ import crumbtrail.oven.BakeCourse.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.hipparchus.ode.nonstiff.EulerIntegrator;
 
 /** One bake under way. Not shared between threads. */
 final class BakeRun {
   /** Minutes between points of the course. */
   static final double TICK = 0.5;
-
-  // Only single steps are asked of it, so that its own step does not matter.
-  static final EulerIntegrator STEPPER = new EulerIntegrator(1);
 
   private final Loaf loaf;
   private final double metres;
@@ -23,7 +19,7 @@ final class BakeRun {
   private final List<Point> points = new ArrayList<>();
   private final double warmth;
   private final double water;
-  private double[] state;
+  private final double[] state;
   private double minute;
   private double browned;
   private double swollen;
@@ -70,7 +66,7 @@ final class BakeRun {
     int steps = (int) Math.ceil(seconds / flow.step(state));
     double step = seconds / steps;
     for (int i = 0; i < steps; i++) {
-      state = STEPPER.singleStep(flow, 0, state, step);
+      flow.advance(state, step);
       flow.boil(state, boiling);
       surface = flow.surface();
       browned += step * Kinetics.browning(surface);

@@ -9,7 +9,7 @@ final class CoolingRun {
   private final double boiling;
   private final double grams;
   private final double water;
-  private double[] state;
+  private final double[] state;
   private double minute;
 
   CoolingRun(HotLoaf hot, Surroundings room) {
@@ -27,7 +27,7 @@ final class CoolingRun {
     double seconds = minutes * 60;
     int steps = (int) Math.ceil(seconds / flow.step(state));
     for (int i = 0; i < steps; i++) {
-      state = BakeRun.STEPPER.singleStep(flow, 0, state, seconds / steps);
+      flow.advance(state, seconds / steps);
       flow.boil(state, boiling);
     }
     minute += minutes;

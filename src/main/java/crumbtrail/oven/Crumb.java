@@ -25,6 +25,7 @@ final class Crumb {
   private static final double GAS_CONSTANT = 461.5;
   private static final double KELVIN = 273.15;
   private static final int HOTTEST = 110;
+  private static final double TOP = HOTTEST - 1.001;
   // The factor p/(p - p_vapour) grows without bound at boiling. Capped (our choice): beyond it the
   // crumb is of one temperature anyway, and the time step need not shrink further.
   private static final double MOST_DRIFT = 3;
@@ -82,7 +83,8 @@ final class Crumb {
   }
 
   private static double read(double[] table, double celsius) {
-    double t = Math.max(0, Math.min(HOTTEST - 1.001, celsius));
+    // Written out, for this is the inmost loop and Math.min takes care of signs of zero.
+    double t = celsius > 0 ? (celsius < TOP ? celsius : TOP) : 0;
     int below = (int) t;
     return table[below] + (t - below) * (table[below + 1] - table[below]);
   }
