@@ -12,8 +12,12 @@ import java.util.Map;
 final class Finder {
   private static final int GAP = 3;
   private static final int NEIGHBOURS = 3;
+  // Of equals the one with more words of its own: "did not forget the salt" is about forgetting.
   private static final Comparator<Candidate> BEST =
-      Comparator.comparingInt(Candidate::weight).reversed().thenComparingInt(Candidate::gap);
+      Comparator.comparingInt(Candidate::weight)
+          .thenComparingInt(candidate -> -candidate.gap())
+          .thenComparingInt(candidate -> candidate.phrase().terms().size())
+          .reversed();
 
   private final TermIndex index;
   private final Map<Integer, List<Phrase>> byAnchor;

@@ -50,6 +50,9 @@ class SheetPropertyTest {
     assertThat(recipe.lines().size() + recipe.preferments().size()).isLessThanOrEqualTo(400);
     for (String line : lines) {
       String plain = PlainText.of(line);
+      if (plain.isBlank()) {
+        continue; // nothing to lose
+      }
       boolean remark = recipe.remarks().stream().anyMatch(r -> PlainText.of(r).contains(plain));
       boolean title = !recipe.title().isEmpty() && line.contains(recipe.title());
       boolean kept =
