@@ -7,9 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 
 /** Facts about a formula that are no number, as keys that rules may use. */
 final class Circumstances {
+  private static final Pattern COARSE = Pattern.compile(".*\\b(?:coarse|kosher|flak[ey]d?y?)\\b.*");
+
   private final List<WeighedLine> lines;
   private final Set<String> keys = new LinkedHashSet<>();
 
@@ -32,7 +35,7 @@ final class Circumstances {
             line.has("coarse")
                 || line.line().notes().stream()
                     .map(note -> note.toLowerCase(Locale.ROOT))
-                    .anyMatch(note -> note.matches(".*\\b(?:coarse|kosher|flak[ey]d?y?)\\b.*"));
+                    .anyMatch(note -> COARSE.matcher(note).matches());
     when("flour-by-volume", kind(Kind.FLOUR).and(volume));
     when("measured-by-cup", kind(Kind.FLOUR).and(volume));
     when("salt-by-volume", kind(Kind.SALT).and(volume));

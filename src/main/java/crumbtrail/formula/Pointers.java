@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Finds the lines of a dough that name a part given elsewhere on the sheet ("936 g poolish"), so
@@ -43,6 +44,9 @@ final class Pointers {
           "cooled",
           "cool");
 
+  private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)");
+  private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
+
   private Pointers() {}
 
   /**
@@ -53,8 +57,12 @@ final class Pointers {
   static Map<Integer, Integer> find(
       List<WeighedLine> lines, List<Preferment> parts, List<PartKind> kinds, int self) {
     Map<Integer, Integer> found = new HashMap<>();
+    if (parts.isEmpty()) {
+      return found;
+    }
+    List<Set<String>> names = parts.stream().map(part -> words(part.name())).toList();
     for (int i = 0; i < lines.size(); i++) {
-      int part = byName(lines.get(i), parts, self);
+      int part = byName(lines.get(i), names, self);
       if (part >= 0) {
         found.put(i, part);
       }
@@ -73,16 +81,16 @@ final class Pointers {
     return found;
   }
 
-  private static int byName(WeighedLine line, List<Preferment> parts, int self) {
+  private static int byName(WeighedLine line, List<Set<String>> names, int self) {
     Set<String> said = words(line.line().ingredient());
-    for (int i = 0; i < parts.size(); i++) {
-      Set<String> name = words(parts.get(i).name());
+    for (int i = 0; i < names.size(); i++) {
+      Set<String> name = names.get(i);
       if (i != self && !name.isEmpty() && said.equals(name)) {
         return i;
       }
     }
-    for (int i = 0; i < parts.size(); i++) {
-      Set<String> name = words(parts.get(i).name());
+    for (int i = 0; i < names.size(); i++) {
+      Set<String> name = names.get(i);
       // "rye sour" holds all of "sour"; "flour" must not hold all of a part called "rye flour".
       boolean within = !name.isEmpty() && said.containsAll(name);
       if (i != self && within && !line.isKind(Kind.FLOUR)) {
@@ -119,14 +127,8 @@ final class Pointers {
   }
 
   private static Set<String> words(String text) {
-    List<String> words =
-        new ArrayList<>(
-            List.of(
-                text.toLowerCase(Locale.ROOT)
-                    .replaceAll("\\([^)]*\\)", " ")
-                    .replaceAll("[^\\p{L}\\p{N}]+", " ")
-                    .strip()
-                    .split(" ", -1)));
+    String outside = BRACKETS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    List<String> words = new ArrayList<>(List.of(BETWEEN_WORDS.split(outside)));
     words.removeIf(word -> word.isEmpty() || FILLERS.contains(word));
     return new HashSet<>(words);
   }

@@ -27,6 +27,8 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
               + NUMBER);
 
   /** A hydration next to one of these is that of the culture, not of the dough. */
+  private static final Pattern NAMED = Pattern.compile("(?:total |dough )?hydration");
+
   private static final Pattern OF_CULTURE =
       Pattern.compile(
           CULTURE + "[^.;,]{0,25}hydration|hydration[^.;,]{0,12}" + CULTURE + "|poolish|biga");
@@ -69,7 +71,7 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
 
   /** Whether a line of the formula states the hydration: "hydration 76.5 %". */
   static boolean isHydration(FormulaLine line) {
-    return line.ingredient().toLowerCase(Locale.ROOT).strip().matches("(?:total |dough )?hydration")
+    return NAMED.matcher(line.ingredient().toLowerCase(Locale.ROOT).strip()).matches()
         && line.amount().isPresent();
   }
 

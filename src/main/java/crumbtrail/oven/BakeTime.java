@@ -32,7 +32,8 @@ public final class BakeTime {
    */
   public static double wanted(
       double usualMinutes, double usualCelsius, double usualGrams, double celsius, double grams) {
-    return wanted(usualMinutes, usualCelsius, usualGrams, celsius, grams, Loaf::hearth);
+    double here = minutes(Loaf.hearth(grams), OvenStage.still(0, celsius), 0);
+    return usualMinutes * here / UsualBakes.minutes(usualCelsius, usualGrams);
   }
 
   /** The same for loaves of another shape, made from their grams. */

@@ -1,5 +1,6 @@
 package crumbtrail.oven;
 
+import java.util.Arrays;
 import org.hipparchus.ode.OrdinaryDifferentialEquation;
 
 /**
@@ -26,6 +27,8 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
   private final double[] dryHeat;
   private final double[] water;
   private final double[] perWater;
+  private final double[] knownWater;
+  private final double[] perHeat;
   private final double[] area;
   private final double[] half;
   private final double[] temperature;
@@ -44,6 +47,9 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
     double grade = layers < 6 ? 0 : 0.5;
     dryHeat = new double[layers];
     water = new double[layers];
+    knownWater = new double[layers];
+    Arrays.fill(knownWater, Double.NaN);
+    perHeat = new double[layers];
     area = new double[layers];
     half = new double[layers];
     temperature = new double[layers];
@@ -87,8 +93,14 @@ final class HeatFlow implements OrdinaryDifferentialEquation {
     return state;
   }
 
+  // Only the outer layers lose water; for the others the division is not done again.
   double temperature(double[] state, int layer) {
-    return state[layer] / (dryHeat[layer] + state[layers + layer] * Crumb.WATER_HEAT);
+    double wet = state[layers + layer];
+    if (wet != knownWater[layer]) {
+      knownWater[layer] = wet;
+      perHeat[layer] = 1 / (dryHeat[layer] + wet * Crumb.WATER_HEAT);
+    }
+    return state[layer] * perHeat[layer];
   }
 
   /** Temperature of the surface when the rates were last worked out, °C. */

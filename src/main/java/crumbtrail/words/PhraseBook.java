@@ -39,6 +39,7 @@ public final class PhraseBook {
   private final Set<String> keys;
   private final Context context;
   private final Finder finder;
+  private final Remembered remembered = new Remembered();
 
   private PhraseBook(Map<String, List<String>> phrases, Map<String, List<String>> classes) {
     Stems stemmer = new Stems();
@@ -104,7 +105,10 @@ public final class PhraseBook {
 
   /** What is said in a text, and what in it was not understood. Never throws. */
   public Heard hear(String text) {
-    String trimmed = text.strip();
+    return remembered.of(text.strip(), this::hearAnew);
+  }
+
+  private Heard hearAnew(String trimmed) {
     String key = trimmed.toLowerCase(Locale.ROOT).replace(' ', '-');
     if (keys.contains(key)) {
       return new Heard(List.of(new Match(key, false, Degree.PLAIN, 1, trimmed)), List.of());

@@ -13,11 +13,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Works out what a bake sheet holds. Immutable; safe for use by many threads. */
 public final class SheetWorkup {
   private static final String PARTIAL = "formula-partial";
+
+  private static final Pattern BARE =
+      Pattern.compile(
+          "(a |my |the )?(home[- ]?made |home |yeasted |yeast )?(bread|loaf|loaves|dough)?");
 
   private final Catalogue catalogue;
   private final Pantry pantry;
@@ -122,10 +127,10 @@ public final class SheetWorkup {
 
   // A bare "bread" or "loaf" names no style, and there is nothing in it to misunderstand.
   private static List<String> styleNotUnderstood(BakeSheet sheet, Optional<Style> told) {
+    if (told.isPresent()) {
+      return List.of();
+    }
     String words = sheet.style().strip().toLowerCase(Locale.ROOT);
-    boolean bare =
-        words.matches(
-            "(a |my |the )?(home[- ]?made |home |yeasted |yeast )?(bread|loaf|loaves|dough)?");
-    return told.isPresent() || bare ? List.of() : List.of(sheet.style());
+    return BARE.matcher(words).matches() ? List.of() : List.of(sheet.style());
   }
 }
