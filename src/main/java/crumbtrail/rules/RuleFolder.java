@@ -54,6 +54,7 @@ record RuleFolder(
     List<RuleText> rules = new ArrayList<>();
     files.forEach((name, text) -> rules.addAll(RuleFile.read(name, text, faults)));
     faults.addAll(new RuleCheck(catalogue, new Sentences(sentences)).faults(rules));
+    faults.addAll(RuleTwins.faults(rules));
     if (rules.isEmpty() && faults.isEmpty()) {
       faults.add(new Fault(STAGES, 0, "there are no rules", "Put rule files (*.dslr) there"));
     }

@@ -164,6 +164,49 @@ class RuleCheckTest {
   }
 
   @Test
+  void two_rules_that_speak_of_one_cause_in_the_same_case_are_both_named() {
+    List<Fault> faults =
+        faults(
+            TinyRules.rule(
+                    "one",
+                    "The baker saw \"dense crumb\" or \"pale crust\"\nThe salt is over 3 %",
+                    SUSPECT)
+                + TinyRules.rule(
+                    "two",
+                    "The salt is over 3 %\nThe baker saw \"pale crust\" or \"dense crumb\"",
+                    "Doubt \"salt too low\" faintly"));
+
+    assertThat(faults)
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.toString()).startsWith("stages/mistaken.dslr:19: ");
+              assertThat(fault.what())
+                  .contains("\"two\" and \"one\" (stages/mistaken.dslr:1)", "\"salt too low\"");
+            });
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "The bread is not \"tin\"       | Suspect \"salt too low\" faintly",
+        "The bread is \"tin\" or \"rye\" | Suspect \"salt too low\" faintly",
+        "The bread is \"tin\"           | Suspect \"over proofed\" faintly",
+      })
+  void rules_of_other_cases_or_causes_are_no_twins(String condition, String consequence)
+      throws FaultyKnowledge {
+    TinyRules.file(
+        folder,
+        "stages/more.dslr",
+        TinyRules.rule("one", "The bread is \"tin\"", SUSPECT)
+            + TinyRules.rule("two", condition, consequence));
+
+    assertThat(RuleFolder.read(folder).rules()).extracting(RuleText::name).contains("one", "two");
+  }
+
+  @Test
   void a_folder_without_rules_is_refused() {
     TinyRules.file(folder, "stages/salt.dslr", "// none yet\n");
 
