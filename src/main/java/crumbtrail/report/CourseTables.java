@@ -11,7 +11,9 @@ import crumbtrail.report.Courses.Span;
 import crumbtrail.workup.BakeCurve;
 import crumbtrail.workup.RiseCourse;
 import crumbtrail.workup.Workup;
+import java.util.List;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /**
  * Rounds the courses of a workup for the report. A model may fail on a strange sheet: what is not
@@ -57,18 +59,13 @@ final class CourseTables {
   }
 
   private static Bake bake(BakeCurve curve) {
+    List<BakeCurve.Point> points =
+        curve.points().stream()
+            .filter(p -> finite(p.minute(), p.core(), p.crust(), p.oven()))
+            .toList();
     Bake bake =
         new Bake(
-            curve.points().stream()
-                .filter(p -> finite(p.minute(), p.core(), p.crust(), p.oven()))
-                .map(
-                    p ->
-                        new BakePoint(
-                            rounded(p.minute(), 1),
-                            rounded(p.core(), 1),
-                            rounded(p.crust(), 1),
-                            rounded(p.oven(), 1)))
-                .toList(),
+            IntStream.range(0, points.size()).mapToObj(at -> point(points, at)).toList(),
             rounded(curve.wantedCore(), 1),
             rounded(curve.boiling(), 1),
             curve.setAt().isPresent() && finite(curve.setAt().getAsDouble())
@@ -78,6 +75,17 @@ final class CourseTables {
             curve.assumed());
     boolean usable = !bake.points().isEmpty() && finite(curve.wantedCore(), curve.boiling());
     return usable ? bake : null;
+  }
+
+  // The model tells the oven in which the loaf has been; a reader wants the one that it is in.
+  private static BakePoint point(List<BakeCurve.Point> points, int at) {
+    BakeCurve.Point point = points.get(at);
+    BakeCurve.Point next = points.get(Math.min(at + 1, points.size() - 1));
+    return new BakePoint(
+        rounded(point.minute(), 1),
+        rounded(point.core(), 1),
+        rounded(point.crust(), 1),
+        rounded(next.oven(), 1));
   }
 
   private static boolean finite(double... numbers) {

@@ -6,13 +6,22 @@ import crumbtrail.report.Courses.Mark;
 import crumbtrail.report.Courses.Rise;
 import crumbtrail.report.Courses.RisePoint;
 import crumbtrail.report.Courses.Span;
+import crumbtrail.report.Report.WorkedReading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Says in sentences what the pictures of rise and bake show, for those who cannot see them. */
 public final class CourseWords {
+  private static final String ASSUMED =
+      "Much of this was assumed, since the sheet does not tell it.";
+  private static final String BEYOND =
+      "Part of it lies beyond what the model was made for: take it as a sketch.";
+  // Worse than the model on either of two measured loaves, °C.
+  private static final double FAR_OFF = 8;
+
   private CourseWords() {}
 
   /** The rise, stage by stage, and when the dough was ready. Empty without points. */
@@ -69,17 +78,55 @@ public final class CourseWords {
     if (bake.setAt() != null) {
       words.add(capital(set(bake.setAt())) + ".");
     }
-    if (bake.measuredCore() != null) {
-      words.add("Measured in the core: " + celsius(bake.measuredCore()) + ".");
+    return words;
+  }
+
+  /** What keeps the rise from being trusted, in sentences. */
+  public static List<String> warnings(Rise rise, Map<String, WorkedReading> workup) {
+    List<String> words = new ArrayList<>();
+    if (rise.assumed()) {
+      words.add(ASSUMED);
+    }
+    if (beyond(workup, "bulk ripeness") || beyond(workup, "proof ripeness")) {
+      words.add(BEYOND);
     }
     return words;
   }
 
-  /** When something was ready: "ready to shape at 1 h 50 min". */
+  /** What keeps the bake from being trusted, in sentences; the bake must have a point. */
+  public static List<String> warnings(Bake bake, Map<String, WorkedReading> workup) {
+    List<String> words = new ArrayList<>();
+    if (bake.assumed()) {
+      words.add(ASSUMED);
+    }
+    if (beyond(workup, "core reached")) {
+      words.add(BEYOND);
+    }
+    if (bake.measuredCore() != null) {
+      double off = end(bake) - bake.measuredCore();
+      if (Math.abs(off) >= FAR_OFF) {
+        words.add(
+            "The curve ends "
+                + celsius(Math.abs(off))
+                + (off < 0 ? " below" : " above")
+                + " what was measured: trust the thermometer, if it was in the middle.");
+      }
+    }
+    return words;
+  }
+
+  private static boolean beyond(Map<String, WorkedReading> workup, String name) {
+    return workup.containsKey(name) && workup.get(name).known().startsWith("beyond");
+  }
+
+  /**
+   * When something was ready: "ready to shape at 1 h 50 min". Past an hour to five minutes, past
+   * six hours to a quarter of an hour; the model is no surer than that.
+   */
   public static String mark(Mark mark) {
-    return mark.beyond()
-        ? "not " + mark.name() + " until " + time(mark.minute())
-        : mark.name() + " at " + time(mark.minute());
+    double step = mark.minute() < 60 ? 1 : mark.minute() < 360 ? 5 : 15;
+    String time = time(Math.round(mark.minute() / step) * step);
+    return mark.beyond() ? "not " + mark.name() + " until " + time : mark.name() + " at " + time;
   }
 
   /** When the crumb had set. */
@@ -87,23 +134,42 @@ public final class CourseWords {
     return "crumb set to the core at " + time(minute);
   }
 
-  /** Whether the core came to what was wanted, in a sentence; the bake must have a point. */
+  /**
+   * Whether the core came to what was wanted, in a sentence: by the thermometer where there was
+   * one. The bake must have a point.
+   */
   public static String done(Bake bake) {
-    double reached = bake.points().get(bake.points().size() - 1).core();
-    String wanted = celsius(bake.wantedCore());
+    String wanted = "the wanted " + celsius(bake.wantedCore());
+    String boils = "; water boils at " + celsius(bake.boiling()) + " here.";
+    if (bake.measuredCore() != null) {
+      double over = bake.measuredCore() - bake.wantedCore();
+      String against =
+          over < 0
+              ? celsius(Math.max(1, -over)) + " short of " + wanted
+              : "and " + celsius(bake.wantedCore()) + " was wanted";
+      return "The core was measured at "
+          + celsius(bake.measuredCore())
+          + ", "
+          + against
+          + "; worked out it comes to "
+          + celsius(end(bake))
+          + boils;
+    }
     return bake.points().stream()
             .filter(point -> point.core() >= bake.wantedCore())
             .findFirst()
-            .map(point -> "The core has the wanted " + wanted + " by " + time(point.minute()))
+            .map(point -> "The core has " + wanted + " by " + time(point.minute()))
             .orElseGet(
                 () ->
                     "The core stays "
-                        + celsius(Math.max(1, bake.wantedCore() - reached))
-                        + " short of the wanted "
+                        + celsius(Math.max(1, bake.wantedCore() - end(bake)))
+                        + " short of "
                         + wanted)
-        + "; water boils at "
-        + celsius(bake.boiling())
-        + " here.";
+        + boils;
+  }
+
+  private static double end(Bake bake) {
+    return bake.points().get(bake.points().size() - 1).core();
   }
 
   /** The dough at the first point that is not before a minute, else at the last. */

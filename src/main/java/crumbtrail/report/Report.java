@@ -135,6 +135,7 @@ public record Report(
    * @param usualHigh upper end
    * @param usualSource source of the range
    * @param group heading under which the reading belongs, empty where it has none
+   * @param what what the number means, one sentence
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WorkedReading(
@@ -146,5 +147,6 @@ public record Report(
       Double usualLow,
       Double usualHigh,
       String usualSource,
-      String group) {}
+      String group,
+      String what) {}
 }

@@ -110,7 +110,8 @@ final class ReportWriter {
               usual.map(Style.Range::low).orElse(null),
               usual.map(Style.Range::high).orElse(null),
               usual.map(range -> catalogue.cited(range.source())).orElse(null),
-              kind.map(ReadingKind::group).orElse("")));
+              kind.map(ReadingKind::group).orElse(""),
+              kind.map(ReadingKind::what).orElse("")));
     }
     return table;
   }

@@ -13,6 +13,7 @@ public final class TextReport {
   private static final int CAUSES_SHOWN = 5;
   private static final int BAR = 20;
   private static final int NAME = 50;
+  private static final String ROW = "%-21s %-16s %-12s %s";
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029&&[^\n]]");
 
   private final StringBuilder text = new StringBuilder();
@@ -27,7 +28,7 @@ public final class TextReport {
     page.open(report);
     page.formula(report.formula());
     page.workup(report.workup());
-    page.courses(report.courses());
+    page.courses(report.courses(), report.workup());
     page.list("Assumed", report.assumptions());
     page.list("Take care", report.cautions());
     // A sheet may come from anybody: what would steer the terminal is shown as a blank.
@@ -136,53 +137,50 @@ public final class TextReport {
   }
 
   private void workup(Map<String, Report.WorkedReading> workup) {
-    if (workup.isEmpty()) {
+    List<ReadingTable.Group> groups = ReadingTable.of(workup);
+    if (groups.isEmpty()) {
       return;
     }
     section("Worked out");
-    workup.forEach(
-        (name, reading) -> {
-          if (reading.value() == 0 && !measured(reading)) {
-            return; // none of it in the dough, and nobody says otherwise
-          }
-          String usual =
-              reading.usualLow() == null
-                  ? ""
-                  : "usual " + number(reading.usualLow()) + " to " + number(reading.usualHigh());
-          line(
-              String.format(
-                  Locale.ROOT,
-                  "%-20s %9s %-12s %-12s %s",
-                  name,
-                  number(reading.value()),
-                  reading.unit(),
-                  known(reading),
-                  usual));
-        });
+    String heading = "usual for this bread";
+    for (ReadingTable.Group group : groups) {
+      line(String.format(Locale.ROOT, ROW, capital(group.name()), "", "", heading));
+      heading = "";
+      for (ReadingTable.Row row : group.rows()) {
+        boolean outside = row.lies().equals("below") || row.lies().equals("above");
+        String usual = outside ? row.usual() + ", " + row.lies() : row.usual();
+        line(
+            cut(
+                String.format(Locale.ROOT, ROW, "  " + row.name(), row.value(), known(row), usual),
+                WIDTH));
+      }
+    }
   }
 
-  private void courses(Courses courses) {
+  private void courses(Courses courses, Map<String, Report.WorkedReading> workup) {
     if (courses != null && courses.rise() != null) {
       picture(
           "Rise, times the size after mixing",
           TextPlots.rise(courses.rise()),
           CourseWords.of(courses.rise()),
-          courses.rise().assumed());
+          CourseWords.warnings(courses.rise(), workup));
     }
-    if (courses != null && courses.bake() != null) {
+    if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
       picture(
           "Core through the bake",
           TextPlots.bake(courses.bake()),
           CourseWords.of(courses.bake()),
-          courses.bake().assumed());
+          CourseWords.warnings(courses.bake(), workup));
     }
   }
 
-  private void picture(String heading, List<String> plot, List<String> words, boolean assumed) {
+  private void picture(
+      String heading, List<String> plot, List<String> words, List<String> warnings) {
     if (!plot.isEmpty()) {
-      section(heading + (assumed ? " (much of it assumed)" : ""));
+      section(heading);
       plot.forEach(this::line);
       paragraph("", String.join(" ", words));
+      warnings.forEach(warning -> paragraph("! ", warning));
     }
   }
 
@@ -220,13 +218,15 @@ public final class TextReport {
     text.append(line.stripTrailing()).append('\n');
   }
 
-  // The words of the page are too long for a column.
-  private static String known(Report.WorkedReading reading) {
-    return reading.known().startsWith("beyond") ? "extrapolated" : reading.known();
+  // The words of the page are too long for a column; most numbers are worked out.
+  private static String known(ReadingTable.Row row) {
+    return row.known().startsWith("beyond") ? "beyond range" : row.known();
   }
 
-  private static boolean measured(Report.WorkedReading reading) {
-    return reading.known().equals("measured");
+  private static String capital(String words) {
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   private static String bar(double probability) {
@@ -236,11 +236,6 @@ public final class TextReport {
 
   private static String percent(double probability) {
     return Math.round(probability * 100) + " %";
-  }
-
-  private static String number(double value) {
-    double size = Math.abs(value);
-    return String.format(Locale.ROOT, size >= 100 ? "%.0f" : size >= 1 ? "%.1f" : "%.2f", value);
   }
 
   private static String cut(String words, int width) {

@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.report.Amounts;
 import crumbtrail.report.CourseWords;
 import crumbtrail.report.Courses;
 import crumbtrail.report.Courses.Bake;
@@ -7,38 +8,44 @@ import crumbtrail.report.Courses.BakePoint;
 import crumbtrail.report.Courses.Rise;
 import crumbtrail.report.Courses.RisePoint;
 import crumbtrail.report.Courses.Span;
+import crumbtrail.report.Report.WorkedReading;
 import crumbtrail.web.ReportView.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /** The pictures of the report page, each with its sentences and its numbers. */
 final class Figures {
   private static final int ROWS = 12;
+  private static final String NEVER =
+      " A dotted line is where it would have been ready, had it stayed where it was.";
 
   private Figures() {}
 
   /** All figures for which there are points. */
-  static List<Figure> of(Courses courses) {
+  static List<Figure> of(Courses courses, Map<String, WorkedReading> workup) {
     List<Figure> figures = new ArrayList<>();
     if (courses != null && courses.rise() != null && !courses.rise().points().isEmpty()) {
-      figures.add(rise(courses.rise()));
+      figures.add(rise(courses.rise(), workup));
     }
     if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
-      figures.add(bake(courses.bake()));
+      figures.add(bake(courses.bake(), workup));
     }
     return figures;
   }
 
-  private static Figure rise(Rise rise) {
+  private static Figure rise(Rise rise, Map<String, WorkedReading> workup) {
     return new Figure(
         "rise",
         "The rise",
         Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame)).toList(),
-        "How far the dough had grown, stage by stage; it drops where it was knocked back or shaped.",
-        rise.assumed(),
+        "How far the dough had grown, stage by stage; it drops where it was folded, knocked back or"
+            + " shaped."
+            + (rise.marks().stream().anyMatch(Courses.Mark::beyond) ? NEVER : ""),
+        CourseWords.warnings(rise, workup),
         List.of("After mixing", "Stage", "Times its size", "Dough"),
         chosen(rise.points(), RisePoint::minute).stream()
             .map(
@@ -46,18 +53,18 @@ final class Figures {
                     List.of(
                         CourseWords.time(p.minute()),
                         stage(rise, p.minute()),
-                        ReportWords.number(Math.round(p.rise() * 100) / 100.0),
+                        Amounts.number(Math.round(p.rise() * 100) / 100.0),
                         CourseWords.celsius(p.celsius())))
             .toList());
   }
 
-  private static Figure bake(Bake bake) {
+  private static Figure bake(Bake bake, Map<String, WorkedReading> workup) {
     return new Figure(
         "bake",
         "The bake",
         Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame)).toList(),
         CourseWords.done(bake),
-        bake.assumed(),
+        CourseWords.warnings(bake, workup),
         List.of("In the oven", "Core", "Crust", "Oven"),
         chosen(bake.points(), BakePoint::minute).stream()
             .map(

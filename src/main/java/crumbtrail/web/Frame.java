@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.report.Amounts;
 import crumbtrail.web.Picture.Pen;
 
 /**
@@ -19,11 +20,11 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
   static final Frame WIDE = new Frame("wide", 720, 14, 40, 160, 210, 80, 9);
   static final Frame NARROW = new Frame("narrow", 340, 12, 32, 106, 180, 72, 5);
 
-  // Mean width of a letter on the font size; measured on the widest of the sans-serif faces that
-  // the
-  // stylesheet names, so that texts keep apart in all of them.
-  private static final double LETTER = 0.6;
-  private static final double BOLD_LETTER = 0.67;
+  // Width of a letter on the font size, in the widest of the sans-serif faces that the stylesheet
+  // names, so that texts keep apart in all of them.
+  private static final double LETTER = 0.64;
+  // How much wider bold letters are.
+  private static final double BOLD = 1.12;
 
   /** Height of a row of text. */
   double row() {
@@ -32,12 +33,22 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
 
   /** Width that a text will take, near enough to keep texts apart. */
   double widthOf(String text) {
-    return LETTER * font * text.length();
+    return font * text.chars().mapToDouble(Frame::letter).sum();
   }
 
   /** Width that a bold text will take. */
   double boldWidthOf(String text) {
-    return BOLD_LETTER * font * text.length();
+    return BOLD * widthOf(text);
+  }
+
+  private static double letter(int letter) {
+    if ("ijl .,:'|".indexOf(letter) >= 0) {
+      return 0.33;
+    }
+    if ("frt-()°".indexOf(letter) >= 0) {
+      return 0.5;
+    }
+    return "mwMW→".indexOf(letter) >= 0 ? 1 : LETTER;
   }
 
   boolean narrow() {
@@ -48,7 +59,7 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
   void upright(Pen pen, Axis y, double left, double right) {
     for (double tick : y.ticks()) {
       pen.line("grid", left, y.at(tick), right, y.at(tick));
-      pen.label(left - 6, y.at(tick) + 0.35 * font, "end", "tick", ReportWords.number(tick));
+      pen.label(left - 6, y.at(tick) + 0.35 * font, "end", "tick", Amounts.number(tick));
     }
   }
 
@@ -60,7 +71,7 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
     pen.line("axis", x.start(), bottom, x.end(), bottom);
     for (double tick : x.ticks()) {
       pen.line("axis", x.at(tick), bottom, x.at(tick), bottom + 4);
-      String number = ReportWords.number(hours ? tick / 60 : tick);
+      String number = Amounts.number(hours ? tick / 60 : tick);
       pen.label(x.at(tick), bottom + 4 + font, "middle", "tick", number);
     }
     pen.label(

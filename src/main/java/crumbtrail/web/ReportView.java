@@ -93,7 +93,7 @@ public record ReportView(
    * @param id of its heading
    * @param pictures the same for a wide and for a narrow page; the stylesheet shows one
    * @param caption what to look at
-   * @param assumed whether much of it was assumed
+   * @param warnings what keeps it from being trusted, in sentences
    * @param columns heads of the table
    * @param rows its cells
    */
@@ -102,7 +102,7 @@ public record ReportView(
       String heading,
       List<Picture> pictures,
       String caption,
-      boolean assumed,
+      List<String> warnings,
       List<String> columns,
       List<List<String>> rows) {}
 
@@ -112,12 +112,19 @@ public record ReportView(
   /**
    * One worked-out reading.
    *
-   * @param value with unit and spread: "1.2 % (1.1–1.3 %)"
+   * @param value with unit and spread: "1.2 % (1.1–1.3)"
    * @param known how it is known: "measured", "worked out", "assumed" …
    * @param usual the usual range for the style, or empty
    * @param lies where the value lies against that range: "below", "within", "above" or empty
    * @param source number of the source of the range: "[2]", or empty
+   * @param what what the number means, or empty
    */
   public record Reading(
-      String name, String value, String known, String usual, String lies, String source) {}
+      String name,
+      String value,
+      String known,
+      String usual,
+      String lies,
+      String source,
+      String what) {}
 }

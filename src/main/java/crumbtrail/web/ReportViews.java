@@ -1,5 +1,7 @@
 package crumbtrail.web;
 
+import crumbtrail.report.Amounts;
+import crumbtrail.report.ReadingTable;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaTable;
@@ -10,7 +12,6 @@ import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,7 +39,7 @@ final class ReportViews {
         formula == null ? List.of() : lines(formula),
         formula == null ? List.of() : groups(formula),
         formula == null ? List.of() : notes(formula),
-        Figures.of(report.courses()),
+        Figures.of(report.courses(), report.workup()),
         readings(report.workup(), ranges),
         ranges.list(),
         report.cautions());
@@ -90,8 +91,8 @@ final class ReportViews {
                     orEmpty(row.part()),
                     row.written(),
                     takenFor(row.written(), orEmpty(row.ingredient())),
-                    row.percent() == null ? "" : ReportWords.number(row.percent()) + " %",
-                    row.grams() == null ? "" : ReportWords.number(row.grams()) + " g"))
+                    row.percent() == null ? "" : Amounts.number(row.percent()) + " %",
+                    row.grams() == null ? "" : Amounts.number(row.grams()) + " g"))
         .toList();
   }
 
@@ -102,7 +103,7 @@ final class ReportViews {
 
   private static List<Pair> groups(FormulaTable formula) {
     return formula.percent().entrySet().stream()
-        .map(e -> new Pair(plain(e.getKey()), ReportWords.number(e.getValue()) + " %"))
+        .map(e -> new Pair(plain(e.getKey()), Amounts.number(e.getValue()) + " %"))
         .toList();
   }
 
@@ -111,17 +112,17 @@ final class ReportViews {
     if (formula.flourGrams() > 0) {
       notes.add(
           "Flour in all "
-              + ReportWords.number(formula.flourGrams())
+              + Amounts.number(formula.flourGrams())
               + " g, dough "
-              + ReportWords.number(formula.doughGrams())
+              + Amounts.number(formula.doughGrams())
               + " g.");
     }
     if (formula.hydration() != null) {
       notes.add(
           "Hydration "
-              + ReportWords.number(formula.hydration().liquid())
+              + Amounts.number(formula.hydration().liquid())
               + " % by the liquids poured in, "
-              + ReportWords.number(formula.hydration().allWater())
+              + Amounts.number(formula.hydration().allWater())
               + " % with the water in everything else.");
     }
     notes.addAll(formula.contradictions());
@@ -130,45 +131,23 @@ final class ReportViews {
 
   private static List<ReportView.Group> readings(
       Map<String, WorkedReading> workup, References ranges) {
-    Map<String, List<ReportView.Reading>> groups = new LinkedHashMap<>();
-    workup.forEach(
-        (name, reading) -> {
-          boolean usual = !place(reading).equals("below") && !place(reading).equals("above");
-          if (reading.value() == 0 && usual && !reading.known().equals("measured")) {
-            return; // none of it in the dough, and nobody says otherwise or misses it
-          }
-          String group = orEmpty(reading.group()).isEmpty() ? "other" : reading.group();
-          groups
-              .computeIfAbsent(group, key -> new ArrayList<>())
-              .add(reading(name, reading, ranges));
-        });
-    return groups.entrySet().stream()
-        .map(group -> new ReportView.Group(group.getKey(), group.getValue()))
+    return ReadingTable.of(workup).stream()
+        .map(
+            group ->
+                new ReportView.Group(
+                    group.name(), group.rows().stream().map(row -> reading(row, ranges)).toList()))
         .toList();
   }
 
-  private static ReportView.Reading reading(String name, WorkedReading reading, References ranges) {
-    String unit = orEmpty(reading.unit());
-    String value = ReportWords.quantity(reading.value(), unit);
-    String spread = ReportWords.range(reading.low(), reading.high(), unit);
-    boolean hasRange = reading.usualLow() != null && reading.usualHigh() != null;
+  private static ReportView.Reading reading(ReadingTable.Row row, References ranges) {
     return new ReportView.Reading(
-        plain(name),
-        spread.equals(value) ? value : value + " (" + spread + ")",
-        reading.known(),
-        hasRange ? ReportWords.range(reading.usualLow(), reading.usualHigh(), unit) : "",
-        place(reading),
-        hasRange ? ranges.cite(reading.usualSource()) : "");
-  }
-
-  private static String place(WorkedReading reading) {
-    if (reading.usualLow() == null || reading.usualHigh() == null) {
-      return "";
-    }
-    if (reading.value() < reading.usualLow()) {
-      return "below";
-    }
-    return reading.value() > reading.usualHigh() ? "above" : "within";
+        row.name(),
+        row.spread().isEmpty() ? row.value() : row.value() + " (" + row.spread() + ")",
+        row.known(),
+        row.usual(),
+        row.lies(),
+        row.usual().isEmpty() ? "" : ranges.cite(row.usualSource()),
+        row.what());
   }
 
   private static List<String> named(List<String> keys, Map<String, String> names) {

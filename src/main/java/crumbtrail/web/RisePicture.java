@@ -127,7 +127,9 @@ final class RisePicture {
       String text = "×" + String.format(Locale.ROOT, "%.1f", point.rise());
       double start = at - frame.boldWidthOf(text) - 8;
       double end = at - 6;
-      if (start > frame.left() && taken.stream().noneMatch(t -> start < t[1] && t[0] < end)) {
+      // Not across the line by which the dough drops where its stage begins.
+      double room = Math.max(frame.left(), x.at(stageStart(point)) + 2);
+      if (start > room && taken.stream().noneMatch(t -> start < t[1] && t[0] < end)) {
         pen.label(end, y.at(point.rise()) - 5, "end", "value", text);
         taken.add(new double[] {start, end});
       }
@@ -179,6 +181,15 @@ final class RisePicture {
             .flatMap(span -> CourseWords.pointAt(rise, span.to()).stream())
             .sorted(Comparator.comparingDouble(RisePoint::rise).reversed());
     return Stream.concat(last, ends).distinct().toList();
+  }
+
+  // Where the stage that ends at a point begins.
+  private double stageStart(RisePoint point) {
+    return spans().stream()
+        .filter(span -> Math.abs(span.to() - point.minute()) < 0.1)
+        .mapToDouble(Span::from)
+        .min()
+        .orElse(0);
   }
 
   private List<Span> spans() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -83,6 +84,55 @@ class PagesIT {
   }
 
   @Test
+  void thePicturesStandOnTheServedPageUnderItsPolicy() {
+    for (int width : new int[] {1200, 360}) {
+      browser.size(width, 800);
+      page.get(served.address().toString());
+      traceTinLoaf();
+      List<WebElement> pictures =
+          page.findElements(By.cssSelector("svg.picture")).stream()
+              .filter(WebElement::isDisplayed)
+              .toList();
+      assertThat(pictures).hasSize(2);
+      assertThat(pictures.get(0).getAccessibleName())
+          .contains("The rise and the temperature of the dough")
+          .contains("Ready to bake at");
+      assertThat(pictures.get(1).getAccessibleName())
+          .contains("Temperatures through the bake")
+          .contains("The core was measured at 95 °C");
+      // Strokes and fills come from the stylesheet, which the policy must let through.
+      assertThat(
+              browser.script(
+                  "return getComputedStyle(document.querySelector('svg.picture path.rise')).fill"))
+          .isEqualTo("none");
+      page.findElements(By.cssSelector("details:not([open]) > summary")).forEach(WebElement::click);
+      assertThat(browser.script("return document.documentElement.scrollWidth"))
+          .isEqualTo((long) width);
+      assertThat(browser.console()).isEmpty();
+    }
+  }
+
+  @Test
+  void paperHasTheLikelyCausesWholeAndTheFurtherOnesByName() throws IOException {
+    traceTinLoaf();
+    browser.print("served");
+    page.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    try {
+      assertThat(
+              browser.script(
+                  "const shown = e => e && e.getClientRects().length > 0;"
+                      + "return shown(document.querySelector('.further .cause h3'))"
+                      + " && !shown(document.querySelector('.further .evidence'))"
+                      + " && shown(document.querySelector('.causes .evidence'))"
+                      + " && shown(document.querySelector('.sources li'))"
+                      + " && !shown(document.querySelector('.numbers table'))"))
+          .isEqualTo(true);
+    } finally {
+      page.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+  }
+
+  @Test
   void theKeyboardIsEnough() {
     press(Keys.TAB, 1);
     assertThat(focused().getText()).isEqualTo("Skip to the content");
@@ -140,6 +190,9 @@ class PagesIT {
     type("bulk-0-temperature", "24 C");
     type("proof-0-time", "150 min");
     type("proof-0-temperature", "30 C");
+    type("bake-0-time", "38 min");
+    type("bake-0-oven", "215 C");
+    type("core", "95 C");
     submit();
   }
 

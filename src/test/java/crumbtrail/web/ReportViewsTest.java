@@ -64,8 +64,14 @@ class ReportViewsTest {
     assertThat(view().readings().stream().flatMap(group -> group.readings().stream()))
         .containsExactly(
             new ReportView.Reading(
-                "salt", "1.2 % (1.1–1.3 %)", "worked out", "1.8–2.2 %", "below", "[1]"),
-            new ReportView.Reading("warmth gained", "-2 °C (-4 to 1 °C)", "assumed", "", "", ""));
+                "salt",
+                "1.2 % (1.1–1.3)",
+                "worked out",
+                "1.8–2.2 %",
+                "below",
+                "[1]",
+                "Salt on flour."),
+            new ReportView.Reading("warmth gained", "-2 °C (-4 to 1)", "assumed", "", "", "", ""));
   }
 
   @Test
@@ -105,9 +111,18 @@ class ReportViewsTest {
             Map.of(
                 "salt",
                 new WorkedReading(
-                    1.2, "%", 1.1, 1.3, "worked out", 1.8, 2.2, "common practice", "formula")));
+                    1.2,
+                    "%",
+                    1.1,
+                    1.3,
+                    "worked out",
+                    1.8,
+                    2.2,
+                    "common practice",
+                    "formula",
+                    "Salt on flour.")));
     workup.put(
-        "warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null, ""));
+        "warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null, "", ""));
     return ReportViews.of(
         new Report(
             "Tuesday",

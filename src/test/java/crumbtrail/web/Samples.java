@@ -53,7 +53,7 @@ final class Samples {
             822,
             List.of(new FormulaRow(text, text, text + text, 310.0, 62.0)),
             texts),
-        Map.of(text, new WorkedReading(1.2, text, 1.1, 1.3, text, 1.8, 2.2, text, text)),
+        Map.of(text, new WorkedReading(1.2, text, 1.1, 1.3, text, 1.8, 2.2, text, text, text)),
         courses(text),
         texts,
         text);
