@@ -32,7 +32,10 @@ record Dose(DoughMix mix, DoughMix usual, double spread, boolean assumed) {
           "yeast-stored-badly", 0.6,
           "yeast-did-not-foam", 0.3);
 
-  static Dose of(ReadingList readings, Formula formula, Set<String> circumstances) {
+  /**
+   * @param grown yeast that grew in a preferment beyond what was put into it, percent of flour
+   */
+  static Dose of(ReadingList readings, Formula formula, Set<String> circumstances, double grown) {
     Style style = readings.style();
     boolean sourdough = style.tags().contains("sourdough");
     double yeast = value(readings, "yeast").orElse(0.0);
@@ -48,7 +51,7 @@ record Dose(DoughMix mix, DoughMix usual, double spread, boolean assumed) {
     double salt = value(readings, "salt").orElse(middle(style, "salt", 2));
     // A formula that names nothing that raises has not told the rest either.
     double sugar = silent ? middle(style, "sugar", 0) : value(readings, "sugar").orElse(0.0);
-    DoughMix mix = mix(readings, new Leaven(yeast, starter, tolerant, vigour), salt, sugar);
+    DoughMix mix = mix(readings, new Leaven(yeast + grown, starter, tolerant, vigour), salt, sugar);
     double usualSugar = middle(style, "sugar", 0);
     DoughMix usual =
         mix(

@@ -1,5 +1,10 @@
 package crumbtrail.workup;
 
+import crumbtrail.dough.DoughMix;
+import crumbtrail.dough.DoughState;
+import crumbtrail.dough.Fermentation;
+import crumbtrail.dough.Fermentation.Stay;
+import crumbtrail.dough.Leaven;
 import crumbtrail.dough.PrefermentRipeness;
 import crumbtrail.dough.Stretch;
 import crumbtrail.formula.Formula;
@@ -26,25 +31,33 @@ final class PrefermentWorkup {
   private static final double TOLD = 0.15;
   private static final double GUESSED = 0.33;
 
+  private static final double LAG = 30;
+
   private PrefermentWorkup() {}
 
-  static void work(BakeSheet sheet, Formula formula, Pantry pantry, ReadingList readings) {
-    formula.parts().stream()
+  /**
+   * Puts the reading.
+   *
+   * @return yeast that grew in the preferment, as instant, percent of all flour
+   */
+  static double work(BakeSheet sheet, Formula formula, Pantry pantry, ReadingList readings) {
+    return formula.parts().stream()
         .filter(part -> part.flourGrams().value() > 0 && fermented(part, pantry))
         .max(Comparator.comparingDouble(part -> part.flourGrams().value()))
-        .ifPresent(
+        .flatMap(
             part ->
                 sheet.preferments().stream()
                     .filter(preferment -> preferment.name().equals(part.name()))
                     .findFirst()
-                    .ifPresent(told -> ripeness(part, told.stages(), sheet, pantry, readings)));
+                    .map(told -> ripeness(part, told.stages(), sheet, pantry, readings)))
+        .orElse(0.0);
   }
 
   private static boolean fermented(Formula.Part part, Pantry pantry) {
     return seed(part) > 0 || yeast(part, pantry) > 0;
   }
 
-  private static void ripeness(
+  private static double ripeness(
       Formula.Part part, List<Stage> stages, BakeSheet sheet, Pantry pantry, ReadingList readings) {
     Optional<Double> room = sheet.process().room().map(Quantity::value);
     List<Stretch> schedule = new ArrayList<>();
@@ -60,7 +73,7 @@ final class PrefermentWorkup {
       }
     }
     if (schedule.isEmpty()) {
-      return;
+      return 0;
     }
     double hydration = part.hydration().map(Level::value).orElse(100.0);
     double salt = percent(part.percentByIngredient(), pantry, Kind.SALT, false);
@@ -73,6 +86,24 @@ final class PrefermentWorkup {
         ripe,
         Math.hypot(spread, guessed ? GUESSED : TOLD),
         guessed ? Known.ASSUMED : known);
+    double share = part.percentOfFlour().map(Level::value).orElse(0.0) / 100;
+    return share * grown(yeast(part, pantry), hydration, salt, schedule);
+  }
+
+  // Percent of the preferment's flour. A preferment is taken to be as warm as its place.
+  private static double grown(double yeast, double hydration, double salt, List<Stretch> schedule) {
+    if (yeast <= 0) {
+      return 0;
+    }
+    double water = Math.max(40, hydration);
+    DoughMix mix =
+        new DoughMix(Leaven.ofYeast(yeast), water, salt, 0, 0, 12, 0, 0, 1, 100 + water + salt);
+    Fermentation fermentation = new Fermentation(mix);
+    DoughState state = fermentation.start(schedule.get(0).celsius());
+    for (Stretch stretch : schedule) {
+      state = fermentation.after(state, new Stay(stretch.minutes(), stretch.celsius(), LAG));
+    }
+    return Math.max(0, state.yeast() - yeast);
   }
 
   private static double seed(Formula.Part part) {

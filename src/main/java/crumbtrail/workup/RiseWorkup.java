@@ -8,6 +8,7 @@ import crumbtrail.knowledge.Style;
 import crumbtrail.oven.Boiling;
 import crumbtrail.sheet.BakeProcess;
 import crumbtrail.workup.Reading.Known;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +21,7 @@ final class RiseWorkup {
   private static final double USUAL_DOUGH_GRAMS = 900;
   private static final double USUAL_START = 25;
 
+  private final BakeProcess process;
   private final ReadingList readings;
   private final Dose dose;
   private final RisePlan plan;
@@ -30,6 +32,7 @@ final class RiseWorkup {
 
   private RiseWorkup(
       BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances) {
+    this.process = process;
     this.readings = readings;
     this.dose = dose;
     double bulkGrams = grams("dough weight", "piece weight");
@@ -84,6 +87,13 @@ final class RiseWorkup {
       Known known = spread.known(plan.all());
       readings.put("whole rise", made / (bulkGas + proofGas), spread.of(plan.all()), known);
       loaf(proof.get(), known);
+      new HeightWorkup(process, readings, fermentation)
+          .put(proof.get(), plan.proof(), spread.of(plan.proof()), known);
+      if (sourdough) {
+        List<List<DoughState>> steps = new ArrayList<>(bulk.get().steps());
+        steps.addAll(proof.get().steps());
+        SourWorkup.work(readings, dose, steps, known);
+      }
     }
     return RiseDrawing.of(dose.mix(), plan, bulk, proof, spread.known(plan.all()));
   }

@@ -100,8 +100,8 @@ public final class SheetWorkup {
     VesselWorkup.work(process, readings);
     TemperatureWorkup.work(process, readings, formula);
     MixingWorkup.work(process, readings);
-    PrefermentWorkup.work(sheet, formula, pantry, readings);
-    Dose dose = Dose.of(readings, formula, circumstances);
+    double grown = PrefermentWorkup.work(sheet, formula, pantry, readings);
+    Dose dose = Dose.of(readings, formula, circumstances, grown);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
     OvenWorkup.work(process, readings);
     Optional<BakeCurve> bake = BakeWorkup.work(process, readings, circumstances);

@@ -101,30 +101,49 @@ final class VesselWorkup {
     String words = kind + " " + size.written().toLowerCase(Locale.ROOT);
     List<Double> mm = size.lengths();
     return switch (mm.size()) {
-      case 3 -> Optional.of(box(mm, words, vessel.lid().orElse(false)));
+      case 3 -> Optional.of(box(mm, words, straight(mm, words, vessel)));
       case 2 -> Optional.of(two(mm, words));
       case 0 -> CommonTins.named(words).map(Held::of);
       default -> Optional.empty();
     };
   }
 
+  private static Held box(List<Double> mm, String words, boolean straight) {
+    return Held.of(tin(mm, words, straight).volume(), straight ? MEASURED : SLOPED);
+  }
+
+  /** The tin, where its three lengths are told. */
+  static Optional<Tin> tin(BakeProcess.Vessel vessel) {
+    String kind = vessel.kind().orElse("tin").toLowerCase(Locale.ROOT);
+    return vessel
+        .size()
+        .filter(size -> HOLDERS.stream().anyMatch(kind::contains))
+        .filter(size -> size.lengths().size() == 3)
+        .map(
+            size -> {
+              String words = kind + " " + size.written().toLowerCase(Locale.ROOT);
+              return tin(size.lengths(), words, straight(size.lengths(), words, vessel));
+            });
+  }
+
   // Lidded tins are straight, and so are those as high as wide; other loaf tins slope.
-  private static Held box(List<Double> mm, String words, boolean lid) {
+  private static boolean straight(List<Double> mm, String words, BakeProcess.Vessel vessel) {
     double width = Math.min(mm.get(0), mm.get(1));
-    boolean straight =
-        lid
-            || words.contains("pullman")
-            || words.contains("lidded")
-            || words.contains("straight")
-            || words.contains("square")
-            || Math.abs(mm.get(2) - width) < SAME;
-    Tin tin =
-        words.contains("oval")
-            ? Tin.oval(mm.get(0), mm.get(1), mm.get(2))
-            : straight
-                ? Tin.straight(mm.get(0), mm.get(1), mm.get(2))
-                : Tin.flared(mm.get(0), mm.get(1), mm.get(2));
-    return Held.of(tin.volume(), straight ? MEASURED : SLOPED);
+    return vessel.lid().orElse(false)
+        || words.contains("pullman")
+        || words.contains("lidded")
+        || words.contains("straight")
+        || words.contains("square")
+        || Math.abs(mm.get(2) - width) < SAME;
+  }
+
+  private static Tin tin(List<Double> mm, String words, boolean straight) {
+    if (words.contains("oval")) {
+      return Tin.oval(mm.get(0), mm.get(1), mm.get(2));
+    }
+    return straight
+        ? Tin.straight(mm.get(0), mm.get(1), mm.get(2))
+        : Tin.flared(mm.get(0), mm.get(1), mm.get(2));
   }
 
   // Two lengths are diameter and height, or the rim of a loaf tin whose depth goes without saying.
