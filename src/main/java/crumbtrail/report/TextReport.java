@@ -234,8 +234,12 @@ public final class TextReport {
     return "#".repeat(filled) + ".".repeat(BAR - filled);
   }
 
+  // Never more than is known at either end.
   private static String percent(double probability) {
-    return Math.round(probability * 100) + " %";
+    if (probability > 0.99) {
+      return ">99 %";
+    }
+    return probability < 0.01 ? "<1 %" : Math.round(probability * 100) + " %";
   }
 
   private static String cut(String words, int width) {

@@ -34,7 +34,8 @@ class ReadingTableTest {
   @Test
   void a_row_tells_value_spread_and_where_it_lies() {
     Row row =
-        ReadingTable.of(Map.of("proof ripeness", reading(2.65, "times ready", "worked out", 0.8, 1.25)))
+        ReadingTable.of(
+                Map.of("proof ripeness", reading(2.65, "times ready", "worked out", 0.8, 1.25)))
             .get(0)
             .rows()
             .get(0);
@@ -57,6 +58,15 @@ class ReadingTableTest {
       double value, String unit, String known, Double usualLow, Double usualHigh) {
     double spread = value == 2.65 ? 0.1 : 0;
     return new WorkedReading(
-        value, unit, value - spread, value + spread, known, usualLow, usualHigh, "", "rise", "Meaning.");
+        value,
+        unit,
+        value - spread,
+        value + spread,
+        known,
+        usualLow,
+        usualHigh,
+        "",
+        "rise",
+        "Meaning.");
   }
 }

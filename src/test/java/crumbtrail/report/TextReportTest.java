@@ -42,9 +42,25 @@ class TextReportTest {
             .orElseThrow();
 
     assertThat(line).startsWith("1. " + first.name());
-    assertThat(line).endsWith(Math.round(first.probability() * 100) + " %");
+    assertThat(first.probability()).isGreaterThan(0.99);
+    assertThat(line).endsWith(" >99 %");
     assertThat(line.chars().filter(letter -> letter == '#').count())
         .isEqualTo(Math.round(first.probability() * 20));
+  }
+
+  @Test
+  void the_diagnosis_in_the_readme_is_what_the_program_prints() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    int from = readme.indexOf("```\nLikely causes") + 4;
+    List<String> shown = readme.substring(from, readme.indexOf("\n```", from)).lines().toList();
+
+    List<String> printed =
+        text(Files.readString(Path.of("cases", "over-proofed-tin-loaf.json"))).lines().toList();
+
+    assertThat(shown).hasSizeGreaterThan(30);
+    assertThat(printed).containsAll(shown.stream().filter(line -> !line.contains("…")).toList());
+    assertThat(printed)
+        .anySatisfy(line -> assertThat(line).startsWith("2. bulk too long, dough old"));
   }
 
   @Test
