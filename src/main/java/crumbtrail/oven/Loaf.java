@@ -80,12 +80,12 @@ public record Loaf(
     return grams / 1000 / body.volume();
   }
 
-  /** Whether the model was made for such a piece: 20 g to 3 kg, at least 6 mm thick. */
+  /** Whether the model was made for such a piece: 20 g to 3 kg, at least 9 mm thick. */
   public static boolean covers(Loaf loaf) {
     double density = loaf.density();
     return loaf.grams >= 20
         && loaf.grams <= 3000
-        && loaf.body.radius() >= 0.004
+        && loaf.body.radius() >= 0.006
         && density >= 80
         && density <= 900;
   }

@@ -2,6 +2,7 @@ package crumbtrail.workup;
 
 import crumbtrail.dough.DoughMix;
 import crumbtrail.dough.Leaven;
+import crumbtrail.formula.Enzymes;
 import crumbtrail.formula.Formula;
 import crumbtrail.knowledge.Style;
 import crumbtrail.workup.Reading.Known;
@@ -92,8 +93,14 @@ record Dose(DoughMix mix, DoughMix usual, double spread, boolean assumed) {
         protein,
         value(readings, "whole grain").orElse(0.0),
         value(readings, "rye").orElse(0.0),
-        1,
-        100 + water + salt + sugar + fat);
+        value(readings, "falling number").map(Dose::enzymes).orElse(1.0),
+        100 + water + salt + sugar + fat,
+        value(readings, "development").map(percent -> percent / 100).orElse(1.0));
+  }
+
+  // Against flour of which nothing is told, for which the model was set.
+  private static double enzymes(double fallingNumber) {
+    return Enzymes.shareOfNormal(fallingNumber) / Enzymes.shareOfNormal(Enzymes.USUAL);
   }
 
   private static double spread(ReadingList readings, double yeast, double starter) {

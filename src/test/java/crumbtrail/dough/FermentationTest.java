@@ -67,6 +67,17 @@ class FermentationTest {
         .isGreaterThan(1.1 * Doughs.after(weak, 26, 180).held());
   }
 
+  /** Marek and Bushuk 1967: more mixing makes no more gas and holds more of it. */
+  @Test
+  void a_kneaded_dough_holds_more_of_the_same_gas() {
+    DoughMix kneaded = new DoughMix(Leaven.ofYeast(1), 62, 2, 0, 0, 12, 0, 0, 1, 165, 1);
+    DoughMix stirred = new DoughMix(Leaven.ofYeast(1), 62, 2, 0, 0, 12, 0, 0, 1, 165, 0.3);
+
+    assertThat(Doughs.gas(stirred, 26, 180)).isCloseTo(Doughs.gas(kneaded, 26, 180), within(1e-6));
+    assertThat(Doughs.after(kneaded, 26, 180).held())
+        .isGreaterThan(1.1 * Doughs.after(stirred, 26, 180).held());
+  }
+
   @Test
   void a_forgotten_dough_sinks_while_its_gas_goes_on() {
     DoughState three = Doughs.after(USUAL, 28, 180);
