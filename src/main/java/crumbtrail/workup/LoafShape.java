@@ -36,7 +36,9 @@ final class LoafShape {
       double thickness = style.habits().value("thickness").orElse(FLAT);
       return grams -> Loaf.flat(grams, thickness);
     }
-    if (style.tags().contains("tin")) {
+    String kind = vessel.kind().orElse("").toLowerCase(Locale.ROOT);
+    boolean tin = kind.contains("tin") || kind.contains("pan") || kind.contains("mould");
+    if (tin || style.tags().contains("tin")) {
       return grams -> tin(grams, lengths.orElse(TIN), lengths.isPresent());
     }
     if (style.key().contains("baguette")) {
