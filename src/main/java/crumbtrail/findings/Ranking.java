@@ -67,8 +67,13 @@ public final class Ranking {
       return own;
     }
     List<Evidence> all = new ArrayList<>(own);
-    coarser(catalogue, cause, new HashSet<>(Set.of(cause.key())))
-        .forEach(key -> all.addAll(byCause.getOrDefault(key, List.of())));
+    // A rule that speaks of the finer cause itself has had its say.
+    Set<String> heard = own.stream().map(Evidence::rule).collect(Collectors.toSet());
+    for (String key : coarser(catalogue, cause, new HashSet<>(Set.of(cause.key())))) {
+      byCause.getOrDefault(key, List.of()).stream()
+          .filter(one -> !heard.contains(one.rule()))
+          .forEach(all::add);
+    }
     return all;
   }
 

@@ -82,6 +82,25 @@ class RankingTest {
   }
 
   @Test
+  void a_rule_that_speaks_of_the_finer_cause_is_not_heard_again_through_the_coarser_one() {
+    Evidence milk = evidence("yeast-scalded", "milk", 15, HOT_MILK);
+    Evidence against =
+        new Evidence(
+            "yeast-dead",
+            milk.rule(),
+            "other",
+            -6,
+            "For tests.",
+            "common practice",
+            List.of(HOT_MILK));
+    Findings findings = findings(evidence("yeast-dead", "rise", 10, DENSE), milk, against);
+
+    // -20 + 15 + 10, and not less 6.
+    assertThat(findings.ranked().get(0).cause().key()).isEqualTo("yeast-scalded");
+    assertThat(findings.ranked().get(0).decibans()).isCloseTo(5, within(1e-9));
+  }
+
+  @Test
   void neither_a_sign_nor_a_faint_word_points_to_a_finer_cause() {
     // -20 + 15 and -20 + 4: nothing is taken over from the coarser cause.
     assertThat(scalded(evidence("yeast-scalded", "milk", 15, DENSE))).isCloseTo(-5, within(1e-9));
