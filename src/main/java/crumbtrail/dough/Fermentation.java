@@ -15,6 +15,9 @@ public final class Fermentation {
   private static final double FLOUR_SUGAR = 1.6;
   private static final double BROKEN_STARCH = 4;
 
+  // After a week nothing is left to happen; a sheet may state months.
+  private static final double LONGEST_STAY = 7 * 24 * 60;
+
   private static final double SHORTEST_STEP = 1;
   private static final double LONGEST_STEP = 20;
   private static final double STEPS = 10;
@@ -99,7 +102,7 @@ public final class Fermentation {
   }
 
   /**
-   * Follows the dough through one stay.
+   * Follows the dough through one stay, or through the first week of a longer one.
    *
    * @return the dough at moments of the stay, the first and the last included
    */
@@ -153,7 +156,7 @@ public final class Fermentation {
 
     Walk(DoughState begin, Stay stay) {
       flow = new Flow(gassing, hold, mix, begin, stay);
-      end = stay.minutes();
+      end = Math.min(LONGEST_STAY, stay.minutes());
       length = Fermentation.this.step(begin, stay);
       now = flow.initial();
     }

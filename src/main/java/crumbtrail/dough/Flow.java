@@ -27,6 +27,9 @@ final class Flow implements OrdinaryDifferentialEquation {
   // Gas beyond what the dough can hold leaves it within half an hour (our choice).
   private static final double LEAK_PER_HOUR = 2;
 
+  // Growth was set on doughs that have the sugar of their flour.
+  private static final double WELL_FED = Gassing.fed(1.6);
+
   private final Gassing gassing;
   private final GasHold hold;
   private final DoughMix mix;
@@ -96,7 +99,8 @@ final class Flow implements OrdinaryDifferentialEquation {
 
     double[] perMinute = new double[SIZE];
     perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], celsius) / 60;
-    perMinute[STARTER] = YeastGrowth.inSourdough(now[STARTER], celsius) / 60;
+    perMinute[STARTER] =
+        YeastGrowth.inSourdough(now[STARTER], celsius) * Gassing.fed(now[SUGAR]) / WELL_FED / 60;
     perMinute[AGE] = activity / 60;
     perMinute[SUGAR] = (split - gassing.sugarFor(gas)) / 60;
     perMinute[STARCH] = -split / 60;

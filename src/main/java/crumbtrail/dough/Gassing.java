@@ -79,8 +79,12 @@ final class Gassing {
    * @param activity of yeast at the dough's temperature, 1 at 26 °C
    */
   double rate(double yeast, double starter, double sugar, double activity) {
-    double fed = Math.max(0, sugar) / (Math.max(0, sugar) + HUNGER);
-    return (yeastFactor * yeast + starterFactor * starter) * activity * fed * thinAir;
+    return (yeastFactor * yeast + starterFactor * starter) * activity * fed(sugar) * thinAir;
+  }
+
+  /** Share of its full rate at which yeast works with so much sugar left, percent of flour. */
+  static double fed(double sugar) {
+    return Math.max(0, sugar) / (Math.max(0, sugar) + HUNGER);
   }
 
   /** Sugar that so much gas takes, percent of flour. */

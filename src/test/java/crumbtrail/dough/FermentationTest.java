@@ -97,6 +97,19 @@ class FermentationTest {
     assertThat(end.made()).isLessThan(0.6 * Doughs.gas(Doughs.plain(2), 28, 600));
   }
 
+  /** A sheet may state anything; what comes out are numbers. */
+  @Test
+  void months_in_the_warm_end_in_a_spent_dough() {
+    Fermentation fermentation =
+        new Fermentation(DoughMix.plain(new Leaven(3, 60, false, 1)).with(0, 0, 200));
+    DoughState end = fermentation.after(fermentation.start(12), new Stay(300_000, 25, 1));
+
+    assertThat(end.made()).isBetween(500.0, 2000.0);
+    assertThat(end.sugar()).isBetween(0.0, 0.1);
+    assertThat(end.starter()).isFinite();
+    assertThat(end.held()).isBetween(0.0, end.made());
+  }
+
   @Property(tries = 100)
   void sugar_eaten_and_gas_made_are_one(
       @ForAll @DoubleRange(min = 0.1, max = 3) double yeast,
