@@ -37,8 +37,7 @@ final class LoafShape {
       return grams -> Loaf.flat(grams, thickness);
     }
     String kind = vessel.kind().orElse("").toLowerCase(Locale.ROOT);
-    boolean tin = kind.contains("tin") || kind.contains("pan") || kind.contains("mould");
-    if (tin || style.tags().contains("tin")) {
+    if (VesselWorkup.holds(kind) || style.tags().contains("tin")) {
       return grams -> tin(grams, lengths.orElse(TIN), lengths.isPresent());
     }
     if (style.key().contains("baguette")) {

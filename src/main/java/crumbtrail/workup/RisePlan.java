@@ -139,8 +139,7 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
 
   private static DoughBody shapedBody(BakeProcess.Vessel vessel, Style style, double grams) {
     String kind = vessel.kind().orElse("").toLowerCase(Locale.ROOT);
-    boolean tin = kind.contains("tin") || kind.contains("pan") || kind.contains("mould");
-    if (tin || style.tags().contains("tin")) {
+    if (VesselWorkup.holds(kind) || style.tags().contains("tin")) {
       return new DoughBody(grams, DoughBody.Form.LOAF, DoughBody.Holder.TIN, true);
     }
     if (style.tags().contains("flat")) {

@@ -88,7 +88,7 @@ final class VesselWorkup {
 
   private static Optional<Held> held(BakeProcess.Vessel vessel) {
     String kind = vessel.kind().orElse("tin").toLowerCase(Locale.ROOT);
-    if (HOLDERS.stream().noneMatch(kind::contains)) {
+    if (!holds(kind)) {
       return Optional.empty();
     }
     if (vessel.size().isEmpty()) {
@@ -112,12 +112,21 @@ final class VesselWorkup {
     return Held.of(tin(mm, words, straight).volume(), straight ? MEASURED : SLOPED);
   }
 
+  /**
+   * Whether such a vessel gives the loaf its shape.
+   *
+   * @param kind the baker's words in small letters
+   */
+  static boolean holds(String kind) {
+    return HOLDERS.stream().anyMatch(kind::contains);
+  }
+
   /** The tin, where its three lengths are told. */
   static Optional<Tin> tin(BakeProcess.Vessel vessel) {
     String kind = vessel.kind().orElse("tin").toLowerCase(Locale.ROOT);
     return vessel
         .size()
-        .filter(size -> HOLDERS.stream().anyMatch(kind::contains))
+        .filter(size -> holds(kind))
         .filter(size -> size.lengths().size() == 3)
         .map(
             size -> {
