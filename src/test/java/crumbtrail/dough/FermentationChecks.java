@@ -6,6 +6,7 @@ import crumbtrail.published.Check;
 import crumbtrail.published.PublishedChecks;
 import java.util.ArrayList;
 import java.util.List;
+import org.hipparchus.analysis.solvers.BrentSolver;
 
 /** Gas, rise and growth of yeast in dough. */
 public final class FermentationChecks implements PublishedChecks {
@@ -92,10 +93,8 @@ public final class FermentationChecks implements PublishedChecks {
     DoughMix mix = Doughs.PUP;
     DoughState proofed = Doughs.proofedPup();
     double volume = mix.volume() + proofed.held();
-    DoughMix lean =
-        new DoughMix(mix.leaven(), mix.water(), mix.salt(), mix.sugar(), 0, 12, 0, 0, 1, 175.6);
-    double withFat = new GasHold(mix).baked(proofed.held(), 10_000) / volume * 515 - 515;
-    double without = new GasHold(lean).baked(proofed.held(), 10_000) / (volume - 2.5) * 515 - 515;
+    double withFat = springOn515(mix, proofed);
+    double without = springOn515(withoutFat(mix), proofed);
     String process =
         "the source gives neither yeast nor times; those of the standard test loaf are assumed, and"
             + " yeasts differ by a tenth in gassing power";
@@ -127,6 +126,26 @@ public final class FermentationChecks implements PublishedChecks {
             proofed.rise(mix),
             "times",
             "bakerpedia, final proof"));
+  }
+
+  // Growth in the oven of a proofed dough, scaled to the published 515 cm³.
+  private static double springOn515(DoughMix mix, DoughState proofed) {
+    double volume = mix.volume() + proofed.held();
+    return (new Fermentation(mix).baked(proofed) / volume - 1) * 515;
+  }
+
+  private static DoughMix withoutFat(DoughMix mix) {
+    return new DoughMix(
+        mix.leaven(),
+        mix.water(),
+        mix.salt(),
+        mix.sugar(),
+        0,
+        12,
+        0,
+        0,
+        1,
+        mix.total() - mix.fat());
   }
 
   private static List<Check> counts() {
@@ -195,7 +214,16 @@ public final class FermentationChecks implements PublishedChecks {
             "less yeast for the same rise at 9200 ft", 33, less(9200), "%", 5, spoons, source));
   }
 
+  // Less yeast that makes, in an hour at that height, the gas of 1 % at the sea.
   private static double less(double feet) {
-    return 100 * (1 - Boiling.pressure(feet * 0.3048) / Boiling.pressure(0));
+    double thinAir = Boiling.pressure(0) / Boiling.pressure(feet * 0.3048);
+    double sea = hourOf(1, 1);
+    double dose = new BrentSolver(1e-6).solve(100, yeast -> hourOf(yeast, thinAir) - sea, 0.2, 1.5);
+    return 100 * (1 - dose);
+  }
+
+  private static double hourOf(double yeast, double thinAir) {
+    Fermentation fermentation = new Fermentation(Doughs.plain(yeast), thinAir);
+    return fermentation.after(fermentation.start(26), new Stay(60, 26, 60)).made();
   }
 }
