@@ -68,8 +68,8 @@ final class BakeWorkup {
     Loaf loaf =
         LoafShape.of(process, style).apply(Math.min(grams, 20_000)).withWater(Math.max(30, water));
     double start = readings.get("dough at oven").map(Reading::value).orElse(PROOFED_DOUGH);
-    double metres = process.altitude().map(height -> height.value() / 1000).orElse(0.0);
-    BakeCourse course = Bake.of(loaf, bounded(start, 0, 45), stages, bounded(metres, 0, 5000));
+    double metres = Height.metres(process);
+    BakeCourse course = Bake.of(loaf, bounded(start, 0, 45), stages, metres);
     boolean guessed = piece.map(p -> p.known() == Known.ASSUMED).orElse(true);
     Known known =
         guessed ? Known.ASSUMED : course.extrapolated() ? Known.EXTRAPOLATED : Known.WORKED_OUT;
@@ -78,13 +78,13 @@ final class BakeWorkup {
     double wanted =
         Math.min(
             style.range("core temperature").map(Style.Range::low).orElse(USUAL_CORE),
-            Boiling.at(bounded(metres, 0, 5000)) - BELOW_BOILING);
+            Boiling.at(metres) - BELOW_BOILING);
     return new BakeCurve(
         course.points().stream()
             .map(p -> new BakeCurve.Point(p.minute(), p.core(), p.surface(), p.oven()))
             .toList(),
         wanted,
-        Boiling.at(bounded(metres, 0, 5000)),
+        Boiling.at(metres),
         course.setAtMinute(),
         readings.get("core temperature").map(Reading::value),
         known == Known.ASSUMED);

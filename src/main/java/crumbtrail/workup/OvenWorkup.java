@@ -83,7 +83,7 @@ final class OvenWorkup {
     Optional<Reading> core = readings.get("core temperature");
     Optional<Style.Range> usual = readings.style().range("core temperature");
     if (core.isPresent() && usual.isPresent()) {
-      double metres = process.altitude().map(height -> height.value() / 1000).orElse(0.0);
+      double metres = Height.metres(process);
       double wanted = Math.min(usual.get().low(), Boiling.at(metres) - BELOW_BOILING);
       Reading told = core.get();
       readings.put(

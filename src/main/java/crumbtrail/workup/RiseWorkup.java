@@ -173,8 +173,7 @@ final class RiseWorkup {
   }
 
   private static double thinAir(BakeProcess process) {
-    double metres = process.altitude().map(height -> height.value() / 1000).orElse(0.0);
-    return Boiling.pressure(0) / Boiling.pressure(Math.min(5000, Math.max(0, metres)));
+    return Boiling.pressure(0) / Boiling.pressure(Height.metres(process));
   }
 
   private double grams(String first, String second) {
