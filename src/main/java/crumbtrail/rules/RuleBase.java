@@ -19,18 +19,12 @@ import java.util.function.Consumer;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
 import org.kie.api.runtime.KieContainer;
-import org.kie.api.runtime.KieSession;
 
 /**
  * The compiled rule base with its catalogues and pantry. Immutable; safe for use by many threads:
  * each run has a session of its own.
  */
 public final class RuleBase {
-  /**
-   * A loop in the rules would show as a run that never ends; no bake comes near this many firings.
-   */
-  private static final int MOST_FIRINGS = 10_000;
-
   private final String version;
   private final Catalogue catalogue;
   private final Pantry pantry;
@@ -114,16 +108,14 @@ public final class RuleBase {
    * @return what the rules say, in a fixed order
    */
   public List<Evidence> run(Collection<?> facts) {
-    Testimony testimony = new Testimony();
-    KieSession session = base.newKieSession();
-    try {
-      session.setGlobal("testimony", testimony);
-      facts.forEach(session::insert);
-      session.fireAllRules(MOST_FIRINGS);
-    } finally {
-      session.dispose();
+    try (RuleRun run = open()) {
+      return run.evidence(facts);
     }
-    return testimony.heard();
+  }
+
+  /** Rules at work on one bake, to be asked again about the same bake with something changed. */
+  public RuleRun open() {
+    return new RuleRun(base);
   }
 
   private static RuleBase load(Parts parts) throws IOException {

@@ -4,14 +4,20 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.workup.Reading;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.drools.base.InitialFact;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
+import org.kie.internal.event.rule.RuleEventListener;
 
-/** Collects what the rules say during one run. Used by one thread. */
-public final class Testimony {
-  private final List<Evidence> heard = new ArrayList<>();
+/**
+ * Collects what the rules say, and forgets what a rule said once the facts that it matched are
+ * gone. Used by one thread.
+ */
+public final class Testimony implements RuleEventListener {
+  private final Map<Match, List<Evidence>> heard = new IdentityHashMap<>();
 
   /**
    * Takes down what a rule says; called from the rules.
@@ -29,20 +35,35 @@ public final class Testimony {
     if (facts.size() > 1) {
       facts.removeIf(Bread.class::isInstance);
     }
-    heard.add(
-        new Evidence(
-            Catalogue.keyOf(cause),
-            rule.getName(),
-            text(rule, "strand"),
-            decibans * trust(facts),
-            text(rule, "lesson"),
-            text(rule, "source"),
-            facts));
+    heard
+        .computeIfAbsent(match, first -> new ArrayList<>())
+        .add(
+            new Evidence(
+                Catalogue.keyOf(cause),
+                rule.getName(),
+                text(rule, "strand"),
+                decibans * trust(facts),
+                text(rule, "lesson"),
+                text(rule, "source"),
+                facts));
+  }
+
+  /** Called by the engine when what a rule matched is no longer so. */
+  @Override
+  public void onDeleteMatch(Match match) {
+    heard.remove(match);
+  }
+
+  /** Called by the engine when a match is to be judged anew; the rule will speak again. */
+  @Override
+  public void onUpdateMatch(Match match) {
+    heard.remove(match);
   }
 
   /** What was heard, sorted so that the order of firing does not show. */
   List<Evidence> heard() {
-    return heard.stream()
+    return heard.values().stream()
+        .flatMap(List::stream)
         .sorted(
             Comparator.comparing(Evidence::cause)
                 .thenComparing(Evidence::rule)

@@ -1,0 +1,95 @@
+package crumbtrail.rules;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.sheet.BakeSheet.Degree;
+import crumbtrail.sheet.SheetReader;
+import crumbtrail.workup.Reading;
+import crumbtrail.workup.SheetWorkup;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** A run that is asked again must answer as one that begins anew. */
+class RuleRunTest {
+  private static final RuleBase RULES = RuleBase.bundled();
+  private static final List<List<Object>> BAKES = new ArrayList<>();
+
+  @BeforeAll
+  static void work_out_every_case() throws IOException {
+    SheetWorkup workups = new SheetWorkup(RULES.catalogue(), RULES.pantry());
+    for (String folder : List.of("cases", "src/test/resources/real-cases")) {
+      try (Stream<Path> files = Files.list(Path.of(folder))) {
+        for (Path file : files.filter(one -> one.toString().endsWith(".json")).sorted().toList()) {
+          JsonNode json = new ObjectMapper().readTree(Files.readString(file));
+          JsonNode sheet = json.has("sheet") ? json.get("sheet") : json;
+          BAKES.add(Facts.of(workups.work(SheetReader.read(sheet).sheet().orElseThrow())));
+        }
+      }
+    }
+  }
+
+  @Test
+  void one_run_led_from_bake_to_bake_says_of_each_what_a_fresh_run_says() {
+    try (RuleRun run = RULES.open()) {
+      for (int round = 0; round < 2; round++) {
+        for (List<Object> facts : BAKES) {
+          assertThat(run.evidence(facts)).isEqualTo(RULES.run(facts)).isNotEmpty();
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_run_through_small_changes_says_what_a_fresh_run_says() {
+    Random random = new Random(7);
+    for (List<Object> bake : BAKES) {
+      try (RuleRun run = RULES.open()) {
+        for (int turn = 0; turn < 4; turn++) {
+          List<Object> facts = altered(bake, random);
+          assertThat(run.evidence(facts)).isEqualTo(RULES.run(facts));
+        }
+        assertThat(run.evidence(bake)).isEqualTo(RULES.run(bake));
+      }
+    }
+  }
+
+  @Test
+  void the_same_facts_again_and_a_fact_said_twice_change_nothing() {
+    List<Object> facts = BAKES.get(0);
+    List<Object> doubled = new ArrayList<>(facts);
+    doubled.addAll(facts);
+    try (RuleRun run = RULES.open()) {
+      List<Evidence> first = run.evidence(facts);
+
+      assertThat(run.evidence(facts)).isEqualTo(first);
+      assertThat(run.evidence(doubled)).isEqualTo(first);
+    }
+  }
+
+  // Readings shifted or lost, signs and circumstances lost, a sign put in.
+  private static List<Object> altered(List<Object> bake, Random random) {
+    List<Object> facts = new ArrayList<>();
+    for (Object fact : bake) {
+      int lot = random.nextInt(6);
+      if (lot == 0 && fact instanceof Reading reading) {
+        double value = reading.value() * (0.5 + random.nextDouble());
+        facts.add(
+            Reading.of(
+                reading.name(), value, value, value, reading.known(), reading.usual(), false));
+      } else if (lot != 1 || fact instanceof Bread) {
+        facts.add(fact);
+      }
+    }
+    facts.add(new SignFact("pale crust", random.nextBoolean(), Degree.MARKED, "put in"));
+    return facts;
+  }
+}
