@@ -5,6 +5,7 @@ import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
 import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -28,28 +29,44 @@ public final class Ranking {
           .thenComparing(Evidence::rule)
           .thenComparing(one -> one.facts().toString());
 
-  private Ranking() {}
+  private final Catalogue catalogue;
+  private final Weights weights;
+
+  /**
+   * @param weights what the words of rules weigh
+   */
+  public Ranking(Catalogue catalogue, Weights weights) {
+    this.catalogue = catalogue;
+    this.weights = weights;
+  }
+
+  /** Ranks every cause of the catalogue, for a bread of no particular style. */
+  public static Findings of(Catalogue catalogue, List<Evidence> evidence, Set<String> seen) {
+    return new Ranking(catalogue, Weights.of(catalogue)).rank(evidence, seen, List.of());
+  }
 
   /**
    * Ranks every cause of the catalogue.
    *
    * @param evidence what the rules said
    * @param seen keys of the signs that the baker saw
+   * @param tags tags of the bread's style
    */
-  public static Findings of(Catalogue catalogue, List<Evidence> evidence, Set<String> seen) {
+  public Findings rank(List<Evidence> evidence, Set<String> seen, Collection<String> tags) {
     Map<String, List<Evidence>> byCause =
-        evidence.stream().collect(Collectors.groupingBy(Evidence::cause));
-    List<Finding> ranked = new ArrayList<>();
+        evidence.stream().map(weights::weigh).collect(Collectors.groupingBy(Evidence::cause));
+    List<Finding> supported = new ArrayList<>();
     for (Cause cause : catalogue.knowledge().causes()) {
-      Finding finding = finding(cause, witnesses(catalogue, cause, byCause));
+      Finding finding = finding(cause, weights.prior(cause, tags), witnesses(cause, byCause));
       if (finding.supported()) {
-        ranked.add(finding);
+        supported.add(finding);
       }
     }
-    ranked.sort(
+    supported.sort(
         Comparator.comparingDouble(Finding::decibans)
             .reversed()
             .thenComparing(finding -> finding.cause().key()));
+    List<Finding> ranked = believed(supported);
     Set<String> explained =
         ranked.stream().flatMap(finding -> finding.explains().stream()).collect(Collectors.toSet());
     List<String> unexplained =
@@ -57,11 +74,21 @@ public final class Ranking {
     return new Findings(ranked, Cover.of(ranked, explained), unexplained);
   }
 
+  private List<Finding> believed(List<Finding> supported) {
+    Link.Standing[] standings =
+        Link.standings(supported.stream().mapToDouble(Finding::decibans).toArray());
+    List<Finding> believed = new ArrayList<>();
+    for (int place = 0; place < standings.length; place++) {
+      believed.add(
+          supported.get(place).believed(standings[place].probability(weights.calibration())));
+    }
+    return believed;
+  }
+
   // A scalded yeast is a dead yeast, and a dough with dead yeast is one that was not proofed: what
   // shows the coarser cause shows the finer one too, once something on the sheet (a number, a
   // circumstance) points to the finer cause itself.
-  private static List<Evidence> witnesses(
-      Catalogue catalogue, Cause cause, Map<String, List<Evidence>> byCause) {
+  private List<Evidence> witnesses(Cause cause, Map<String, List<Evidence>> byCause) {
     List<Evidence> own = byCause.getOrDefault(cause.key(), List.of());
     if (cause.refines().isEmpty() || own.stream().noneMatch(Ranking::pointed)) {
       return own;
@@ -69,7 +96,7 @@ public final class Ranking {
     List<Evidence> all = new ArrayList<>(own);
     // A rule that speaks of the finer cause itself has had its say.
     Set<String> heard = own.stream().map(Evidence::rule).collect(Collectors.toSet());
-    for (String key : coarser(catalogue, cause, new HashSet<>(Set.of(cause.key())))) {
+    for (String key : coarser(cause, new HashSet<>(Set.of(cause.key())))) {
       byCause.getOrDefault(key, List.of()).stream()
           .filter(one -> !heard.contains(one.rule()))
           .forEach(all::add);
@@ -77,12 +104,12 @@ public final class Ranking {
     return all;
   }
 
-  private static Set<String> coarser(Catalogue catalogue, Cause cause, Set<String> known) {
+  private Set<String> coarser(Cause cause, Set<String> known) {
     Set<String> found = new TreeSet<>();
     for (String key : cause.refines()) {
       if (known.add(key)) {
         found.add(key);
-        catalogue.cause(key).ifPresent(one -> found.addAll(coarser(catalogue, one, known)));
+        catalogue.cause(key).ifPresent(one -> found.addAll(coarser(one, known)));
       }
     }
     return found;
@@ -93,9 +120,9 @@ public final class Ranking {
         && evidence.facts().stream().anyMatch(fact -> !(fact instanceof SignFact));
   }
 
-  private static Finding finding(Cause cause, List<Evidence> evidence) {
+  private static Finding finding(Cause cause, double prior, List<Evidence> evidence) {
     List<Evidence> counted = counted(evidence);
-    double sum = cause.prior().decibans() + counted.stream().mapToDouble(Evidence::decibans).sum();
+    double sum = prior + counted.stream().mapToDouble(Evidence::decibans).sum();
     Set<String> explains = new TreeSet<>();
     for (Evidence one : evidence) {
       if (one.decibans() > 0) {

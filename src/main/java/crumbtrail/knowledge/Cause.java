@@ -1,7 +1,11 @@
 package crumbtrail.knowledge;
 
 import com.fasterxml.jackson.annotation.JsonFormat;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A cause of failure.
@@ -10,6 +14,7 @@ import java.util.List;
  * @param name plain words
  * @param stage ingredients, formula, mixing, bulk, shaping, proof, baking, cooling or keeping
  * @param prior how often it happens to home bakers before anything is known
+ * @param priorIn how often it happens in breads of a tag, where that differs
  * @param refines keys of the coarser causes of which this is a finer form or the root
  * @param aliases other keys under which published material lists the same cause
  * @param what one sentence: what went wrong
@@ -23,6 +28,7 @@ public record Cause(
     String name,
     String stage,
     Prior prior,
+    @JsonProperty("prior in") Map<String, Prior> priorIn,
     @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> refines,
     List<String> aliases,
     String what,
@@ -32,8 +38,40 @@ public record Cause(
     List<String> sources) {
 
   public Cause {
+    priorIn = priorIn == null ? Map.of() : Map.copyOf(priorIn);
     refines = refines == null ? List.of() : List.copyOf(refines);
     aliases = aliases == null ? List.of() : List.copyOf(aliases);
     sources = sources == null ? List.of() : List.copyOf(sources);
+  }
+
+  /** A cause that is as common in one bread as in another. */
+  public Cause(
+      String key,
+      String name,
+      String stage,
+      Prior prior,
+      List<String> refines,
+      List<String> aliases,
+      String what,
+      String mechanism,
+      String tell,
+      String change,
+      List<String> sources) {
+    this(
+        key, name, stage, prior, Map.of(), refines, aliases, what, mechanism, tell, change,
+        sources);
+  }
+
+  /**
+   * How often it happens in a bread.
+   *
+   * @param tags tags of the bread's style; of several that say something the commonest counts
+   */
+  public Prior prior(Collection<String> tags) {
+    return tags.stream()
+        .filter(priorIn::containsKey)
+        .map(priorIn::get)
+        .max(Comparator.comparingDouble(Prior::decibans))
+        .orElse(prior);
   }
 }

@@ -11,6 +11,8 @@ import java.util.stream.Collectors;
 
 /** Looks whether the catalogues hold together: unique keys, known references, complete entries. */
 final class KnowledgeCheck {
+  private static final String PAIRS = "published/pairs.csv";
+
   private final Knowledge knowledge;
   private final List<Fault> faults = new ArrayList<>();
   private final Set<String> sources;
@@ -40,6 +42,7 @@ final class KnowledgeCheck {
     check.cautions();
     check.fields();
     check.phrases();
+    check.published();
     return check.faults;
   }
 
@@ -70,6 +73,20 @@ final class KnowledgeCheck {
             "\"" + hint.circumstance() + "\" is no circumstance",
             "Use a key from rules/circumstances");
       }
+    }
+  }
+
+  private void published() {
+    Set<String> signs = knowledge.signs().stream().map(SignKind::key).collect(Collectors.toSet());
+    Set<String> causes = knowledge.causes().stream().map(Cause::key).collect(Collectors.toSet());
+    for (Published pair : knowledge.published()) {
+      if (readable("signs") && !signs.contains(pair.sign())) {
+        fault(PAIRS, "\"" + pair.sign() + "\" is no sign", "Use a key from rules/signs");
+      }
+      if (readable("causes") && !causes.contains(pair.cause())) {
+        fault(PAIRS, "\"" + pair.cause() + "\" is no cause", "Use a key from rules/causes");
+      }
+      cited(PAIRS, pair.sign() + ", " + pair.cause(), pair.source());
     }
   }
 
@@ -107,10 +124,22 @@ final class KnowledgeCheck {
 
   private void causes() {
     Set<String> keys = knowledge.causes().stream().map(Cause::key).collect(Collectors.toSet());
+    Set<String> tags =
+        knowledge.styles().stream()
+            .flatMap(style -> style.tags().stream())
+            .collect(Collectors.toSet());
     for (Cause cause : knowledge.causes()) {
       if (cause.name() == null || cause.prior() == null || cause.change() == null) {
         fault(
             "causes", "\"" + cause.key() + "\" is incomplete", "Give it a name, a prior, a change");
+      }
+      for (String tag : cause.priorIn().keySet()) {
+        if (readable("styles") && !tags.contains(tag)) {
+          fault(
+              "causes",
+              "\"" + cause.key() + "\" has a prior in \"" + tag + "\", a tag of no style",
+              "Use a tag from rules/styles");
+        }
       }
       for (String coarser : cause.refines()) {
         if (readable("causes") && !keys.contains(coarser)) {

@@ -5,9 +5,12 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import com.fasterxml.jackson.dataformat.csv.CsvMapper;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -32,6 +35,8 @@ public final class KnowledgeFolder {
           .enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION)
           .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
+
+  private static final CsvMapper CSV = new CsvMapper();
 
   private final Path folder;
   private final List<Fault> faults = new ArrayList<>();
@@ -59,7 +64,9 @@ public final class KnowledgeFolder {
             reader.lists("sources", Source.class),
             reader.list(folder.resolve("cautions.yaml"), Caution.class),
             reader.list(folder.resolve("fields.yaml"), FieldHint.class),
-            reader.words());
+            reader.words(),
+            reader.published(),
+            reader.calibration());
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -102,6 +109,33 @@ public final class KnowledgeFolder {
       }
     }
     return all;
+  }
+
+  // A folder without published tables or calibration takes every rule at its word.
+  private List<Published> published() {
+    Path file = folder.resolve("published").resolve("pairs.csv");
+    if (Files.notExists(file)) {
+      return List.of();
+    }
+    List<Published> pairs =
+        read(
+            file,
+            text -> {
+              try (MappingIterator<Published> rows =
+                  CSV.readerFor(Published.class)
+                      .with(CsvSchema.emptySchema().withHeader().withComments())
+                      .readValues(text)) {
+                return rows.readAll();
+              }
+            });
+    return pairs == null ? List.of() : pairs;
+  }
+
+  private Calibration calibration() {
+    Path file = folder.resolve("calibration.yaml");
+    return Files.notExists(file)
+        ? Calibration.NONE
+        : read(file, text -> YAML.readValue(text, Calibration.class));
   }
 
   private void add(Map<String, List<String>> all, Path file, String name, List<String> words) {

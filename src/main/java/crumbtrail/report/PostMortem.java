@@ -2,6 +2,7 @@ package crumbtrail.report;
 
 import crumbtrail.findings.Findings;
 import crumbtrail.findings.Ranking;
+import crumbtrail.findings.Weights;
 import crumbtrail.rules.Evidence;
 import crumbtrail.rules.Facts;
 import crumbtrail.rules.RuleBase;
@@ -20,6 +21,7 @@ import java.util.stream.Collectors;
 public final class PostMortem {
   private final RuleBase rules;
   private final SheetWorkup workups;
+  private final Ranking ranking;
 
   /**
    * @param rules the rule base
@@ -27,6 +29,7 @@ public final class PostMortem {
   public PostMortem(RuleBase rules) {
     this.rules = rules;
     this.workups = new SheetWorkup(rules.catalogue(), rules.pantry());
+    this.ranking = new Ranking(rules.catalogue(), Weights.of(rules.catalogue()));
   }
 
   /** The rule base that judges. */
@@ -43,7 +46,7 @@ public final class PostMortem {
             .filter(Heard.Sign::seen)
             .map(Heard.Sign::key)
             .collect(Collectors.toSet());
-    Findings findings = Ranking.of(rules.catalogue(), evidence, seen);
+    Findings findings = ranking.rank(evidence, seen, workup.style().tags());
     return new ReportWriter(rules.catalogue(), rules.version()).write(sheet, workup, findings);
   }
 }

@@ -24,4 +24,9 @@ public record Evidence(
   public Evidence {
     facts = List.copyOf(facts);
   }
+
+  /** The same evidence under another strand and with another weight. */
+  public Evidence weighing(String otherStrand, double otherDecibans) {
+    return new Evidence(cause, rule, otherStrand, otherDecibans, lesson, source, facts);
+  }
 }

@@ -62,10 +62,13 @@ class FindingsTest {
   @Test
   void a_sign_explained_by_a_weaker_rule_of_a_strand_is_explained_all_the_same() {
     Finding finding =
-        first(List.of(evidence("a", "crumb", 10, "dense"), evidence("a", "crumb", 3, "pale")));
+        first(
+            List.of(
+                evidence("a", "crumb", 10, "dense", "blue"),
+                evidence("a", "crumb", 3, "pale", "blue")));
 
     assertThat(finding.decibans()).isCloseTo(-13 + 10, within(1e-9));
-    assertThat(finding.explains()).containsExactly("dense", "pale");
+    assertThat(finding.explains()).containsExactly("blue", "dense", "pale");
   }
 
   @Test

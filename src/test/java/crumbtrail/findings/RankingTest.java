@@ -41,13 +41,22 @@ class RankingTest {
     Finding dead =
         rank(
             evidence("yeast-dead", "rise", 10, DENSE),
-            evidence("yeast-dead", "foam", 6, DENSE),
+            evidence("yeast-dead", "milk", 6, HOT_MILK),
             evidence("yeast-dead", "smell", -3, DENSE));
 
     // -13 + 10 + 6 - 3 = 0: even odds.
     assertThat(dead.decibans()).isCloseTo(0, within(1e-9));
     assertThat(dead.probability()).isCloseTo(0.5, within(1e-9));
     assertThat(dead.explains()).containsExactly("dense-crumb");
+  }
+
+  @Test
+  void a_sign_that_is_all_a_rule_rests_on_is_heard_once_whatever_strands_its_rules_name() {
+    Finding dead =
+        rank(evidence("yeast-dead", "rise", 10, DENSE), evidence("yeast-dead", "crumb", 6, DENSE));
+
+    // -13 + 10: the other six are the same dense crumb.
+    assertThat(dead.decibans()).isCloseTo(-3, within(1e-9));
   }
 
   @Test

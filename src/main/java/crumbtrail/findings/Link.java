@@ -1,0 +1,65 @@
+package crumbtrail.findings;
+
+import crumbtrail.knowledge.Calibration;
+
+/**
+ * From sums of decibans to probabilities. A sum alone is too sure of itself, since signs of one
+ * loaf hang together; how far a cause stands above the field of all others tells more.
+ */
+public final class Link {
+  /** Sums and leads beyond these tell nothing more. */
+  private static final double SUM_MOST = 20;
+
+  private static final double LEAD_LEAST = -25;
+  private static final double LEAD_MOST = 10;
+
+  /** No sum counts beyond this in the field, so that odds stay finite. */
+  private static final double FIELD_MOST = 30;
+
+  private Link() {}
+
+  /**
+   * What the link looks at.
+   *
+   * @param sum tens of decibans, kept within bounds
+   * @param lead tens of decibans above the odds of all other causes together, kept within bounds
+   */
+  public record Standing(double sum, double lead) {
+
+    /** The probability that a cause so placed was at work. */
+    public double probability(Calibration calibration) {
+      double logOdds = calibration.base() + calibration.sum() * sum + calibration.lead() * lead;
+      return 1 / (1 + Math.exp(-logOdds));
+    }
+  }
+
+  /**
+   * Where each of some causes stands.
+   *
+   * @param decibans the sums of all causes of one bake
+   */
+  public static Standing[] standings(double... decibans) {
+    double field = 0;
+    for (double sum : decibans) {
+      field += odds(sum);
+    }
+    Standing[] standings = new Standing[decibans.length];
+    for (int one = 0; one < decibans.length; one++) {
+      double others = Math.max(1e-3, field - odds(decibans[one]));
+      double lead = decibans[one] - 10 * Math.log10(others);
+      standings[one] =
+          new Standing(
+              clipped(decibans[one], -SUM_MOST, SUM_MOST) / 10,
+              clipped(lead, LEAD_LEAST, LEAD_MOST) / 10);
+    }
+    return standings;
+  }
+
+  private static double odds(double decibans) {
+    return Math.pow(10, clipped(decibans, -FIELD_MOST, FIELD_MOST) / 10);
+  }
+
+  private static double clipped(double value, double least, double most) {
+    return Math.max(least, Math.min(most, value));
+  }
+}

@@ -1,0 +1,146 @@
+package crumbtrail.findings;
+
+import crumbtrail.knowledge.Calibration;
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Cause;
+import crumbtrail.knowledge.Prior;
+import crumbtrail.knowledge.Published;
+import crumbtrail.knowledge.Source;
+import crumbtrail.rules.Evidence;
+import crumbtrail.rules.SignFact;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What a rule's word weighs. A rule that rests on one sign alone is weighed against the published
+ * tables: a sign that many independent tables name for this cause, and few for others, speaks
+ * louder than its word; one that every cause shows speaks softer. Immutable.
+ */
+public final class Weights {
+  /** However many tables agree, one sign is no proof; odds of twenty to one. */
+  private static final double STRONGEST = 13;
+
+  /** What a rule that suspects says at least. */
+  private static final double SOFTEST = 1;
+
+  /** Half a table more for every sign, so that a sign of one table is not taken for a rare sign. */
+  private static final double HALF = 0.5;
+
+  private final Catalogue catalogue;
+  private final Calibration calibration;
+  private final Map<String, Set<String>> byPair = new HashMap<>();
+  private final Map<String, Set<String>> byCause = new HashMap<>();
+  private final Map<String, Integer> bySign = new HashMap<>();
+  private final Map<String, String> lineages;
+  private final double all;
+
+  private Weights(Catalogue catalogue, Calibration calibration, String left) {
+    this.catalogue = catalogue;
+    this.calibration = calibration;
+    this.lineages =
+        catalogue.knowledge().sources().stream()
+            .collect(Collectors.toMap(Source::id, Weights::lineage));
+    for (Published pair : catalogue.knowledge().published()) {
+      String lineage = lineages.getOrDefault(pair.source(), pair.source());
+      if (!lineage.equals(left)
+          && byPair
+              .computeIfAbsent(pair(pair.sign(), pair.cause()), key -> new HashSet<>())
+              .add(lineage)) {
+        byCause.computeIfAbsent(pair.cause(), key -> new HashSet<>()).add(lineage);
+        bySign.merge(pair.sign(), 1, Integer::sum);
+      }
+    }
+    this.all = byCause.values().stream().mapToInt(Set::size).sum();
+  }
+
+  /** The weights of a catalogue, with all its published tables and its calibration. */
+  public static Weights of(Catalogue catalogue) {
+    return new Weights(catalogue, catalogue.knowledge().calibration(), null);
+  }
+
+  /** The same with another calibration. */
+  public Weights with(Calibration other) {
+    return new Weights(catalogue, other, null);
+  }
+
+  /** The weights as they would be had the tables of one lineage never been published. */
+  public Weights without(String lineage) {
+    return new Weights(catalogue, calibration, lineage);
+  }
+
+  /** The numbers behind the weights. */
+  public Calibration calibration() {
+    return calibration;
+  }
+
+  /** Names of the lineages that name this cause for this sign. */
+  public Set<String> lineages(String sign, String cause) {
+    return Set.copyOf(byPair.getOrDefault(pair(sign, cause), Set.of()));
+  }
+
+  /**
+   * Log-odds of a cause before anything is known, decibans.
+   *
+   * @param tags tags of the bread's style
+   */
+  public double prior(Cause cause, Collection<String> tags) {
+    double middle = Prior.COMMON.decibans();
+    return middle + calibration.priorShare() * (cause.prior(tags).decibans() - middle);
+  }
+
+  /**
+   * The evidence at its calibrated weight. What rests on a single sign gets that sign as its
+   * strand, whatever the rule says, so that one sign is one witness.
+   */
+  public Evidence weigh(Evidence evidence) {
+    Optional<String> sign = single(evidence);
+    if (sign.isEmpty() || evidence.decibans() <= 0) {
+      return evidence;
+    }
+    double word = evidence.decibans();
+    double share = calibration.tablesShare();
+    double weight =
+        published(sign.get(), evidence.cause())
+            .map(tables -> Math.max(SOFTEST, share * tables + (1 - share) * word))
+            .orElse(word);
+    return evidence.weighing(sign.get(), weight);
+  }
+
+  /** The sign on which evidence rests, if it rests on one sign that was seen and nothing else. */
+  static Optional<String> single(Evidence evidence) {
+    List<Object> facts = evidence.facts();
+    return facts.size() == 1 && facts.get(0) instanceof SignFact sign && sign.seen()
+        ? Optional.of(Catalogue.keyOf(sign.name()))
+        : Optional.empty();
+  }
+
+  /**
+   * Weight of a sign for a cause from the tables alone, decibans: how much oftener tables that
+   * speak of the cause name the sign than tables at large do. Empty where no table names the pair.
+   */
+  Optional<Double> published(String sign, String cause) {
+    Set<String> naming = byPair.get(pair(sign, cause));
+    if (naming == null) {
+      return Optional.empty();
+    }
+    double usual = (bySign.get(sign) + HALF) / (all + 10);
+    double smoothing = calibration.smoothing();
+    double here = (naming.size() + smoothing * usual) / (byCause.get(cause).size() + smoothing);
+    double weight = 10 * Math.log10(here / usual);
+    return Optional.of(Math.max(-STRONGEST, Math.min(STRONGEST, weight)));
+  }
+
+  private static String lineage(Source source) {
+    return source.lineage() == null ? source.id() : source.lineage();
+  }
+
+  private static String pair(String sign, String cause) {
+    return sign + " " + cause;
+  }
+}

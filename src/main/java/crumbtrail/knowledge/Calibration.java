@@ -1,0 +1,34 @@
+package crumbtrail.knowledge;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+
+/**
+ * The few numbers that turn the words of the rules into weights and sums into probabilities. Fitted
+ * by {@code crumbtrail rules calibrate}, which writes them to {@code rules/calibration.yaml}; what
+ * they mean and how they were measured is in docs/how-it-reasons.md.
+ *
+ * @param priorShare how far the priors stand apart, as a share of what the catalogue says
+ * @param tablesShare share of a sign's weight that follows from counting published tables; the rest
+ *     is the word of the rule
+ * @param smoothing how many tables' worth of doubt a count of tables is given
+ * @param base log-odds (natural) of a cause whose sum is nought and whose lead is nought
+ * @param sum log-odds (natural) for each 10 decibans of the sum
+ * @param lead log-odds (natural) for each 10 decibans that the cause stands above all others
+ *     together
+ */
+public record Calibration(
+    @JsonProperty("prior share") double priorShare,
+    @JsonProperty("tables share") double tablesShare,
+    double smoothing,
+    double base,
+    double sum,
+    double lead) {
+
+  /** Every word as it stands in the rule, every sum a log-odds. */
+  public static final Calibration NONE = new Calibration(1, 0, 1, 0, Math.log(10), 0);
+
+  /** The same weights with another link from sums to probabilities. */
+  public Calibration withLink(double newBase, double newSum, double newLead) {
+    return new Calibration(priorShare, tablesShare, smoothing, newBase, newSum, newLead);
+  }
+}
