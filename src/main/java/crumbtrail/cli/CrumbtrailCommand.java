@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
       TraceCommand.class,
       BatchCommand.class,
       ServeCommand.class,
+      RulesCommand.class,
       GenerateCompletion.class
     },
     footer = {
@@ -26,6 +27,7 @@ import picocli.CommandLine.Spec;
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
       "  crumbtrail serve",
+      "  crumbtrail rules check rules",
       "",
       "Exit status: 0 answered, 2 the input cannot be used, 1 a fault of the program."
     })
@@ -34,7 +36,8 @@ final class CrumbtrailCommand implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Say what to do: trace, batch or serve.");
+    throw new ParameterException(
+        spec.commandLine(), "Say what to do: trace, batch, serve or rules.");
   }
 
   /** A rules folder of the baker's own. */

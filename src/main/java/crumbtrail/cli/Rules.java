@@ -4,6 +4,7 @@ import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.report.PostMortem;
 import crumbtrail.rules.RuleBase;
+import crumbtrail.rules.RuleBook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -18,6 +19,18 @@ final class Rules {
   static PostMortem postMortem(RulesOption option, PrintWriter progress)
       throws FaultyKnowledge, IOException {
     return new PostMortem(ruleBase(option, progress));
+  }
+
+  /** The rules as written: of this folder, or of ./rules, or those the program was built with. */
+  static RuleBook book(Path folder) throws FaultyKnowledge {
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new BadInput(List.of("There is no folder " + folder + ". Name a folder like rules/."));
+    }
+    Path here = Path.of("rules");
+    if (folder == null && !Files.isDirectory(here.resolve("stages"))) {
+      return RuleBook.bundled();
+    }
+    return RuleBook.read(folder == null ? here : folder);
   }
 
   private static RuleBase ruleBase(RulesOption option, PrintWriter progress)

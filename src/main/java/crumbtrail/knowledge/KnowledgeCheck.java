@@ -2,11 +2,13 @@ package crumbtrail.knowledge;
 
 import crumbtrail.words.PhraseBook;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Looks whether the catalogues hold together: unique keys, known references, complete entries. */
@@ -17,19 +19,22 @@ final class KnowledgeCheck {
   private final List<Fault> faults = new ArrayList<>();
   private final Set<String> sources;
   private final Set<String> unread;
+  private final Places places;
 
-  private KnowledgeCheck(Knowledge knowledge, Set<String> unread) {
+  private KnowledgeCheck(Knowledge knowledge, Set<String> unread, Places places) {
     this.knowledge = knowledge;
     this.unread = unread;
+    this.places = places;
     this.sources = knowledge.sources().stream().map(Source::id).collect(Collectors.toSet());
   }
 
   /**
    * @param unread the catalogues that could not be read in full ("causes", "readings.yaml" …);
    *     whether something is missing there cannot be said
+   * @param places where the entries stand
    */
-  static List<Fault> faults(Knowledge knowledge, Set<String> unread) {
-    KnowledgeCheck check = new KnowledgeCheck(knowledge, unread);
+  static List<Fault> faults(Knowledge knowledge, Set<String> unread, Places places) {
+    KnowledgeCheck check = new KnowledgeCheck(knowledge, unread, places);
     check.unique("causes", knowledge.causes().stream().map(Cause::key).toList());
     check.unique("signs", knowledge.signs().stream().map(SignKind::key).toList());
     check.unique(
@@ -47,46 +52,128 @@ final class KnowledgeCheck {
   }
 
   private void unique(String catalogue, List<String> keys) {
-    Set<String> met = new HashSet<>();
+    Map<String, Integer> met = new HashMap<>();
     for (String key : keys) {
       if (key == null || key.isBlank()) {
-        fault(catalogue, "an entry has no key", "Give every entry a key of its own");
-      } else if (!met.add(key)) {
-        fault(catalogue, "\"" + key + "\" stands twice", "Keep one of the two");
+        fault(catalogue, "", "", "an entry has no key", "Give every entry a key of its own");
+      } else if (met.merge(key, 1, Integer::sum) > 1) {
+        twice(catalogue, key, met.get(key) - 1);
       }
+    }
+  }
+
+  private void twice(String catalogue, String key, int which) {
+    List<Places.Entry> all = places.all(catalogue, key);
+    String what = "\"" + key + "\" stands twice";
+    if (which < all.size()) {
+      Places.Entry first = all.get(0);
+      Places.Entry again = all.get(which);
+      faults.add(
+          new Fault(
+              again.file(),
+              again.line(),
+              what + ", first in " + first.file() + ":" + first.line(),
+              "Keep one of the two"));
+    } else {
+      faults.add(new Fault(catalogue, 0, what, "Keep one of the two"));
     }
   }
 
   private void cautions() {
     for (Caution caution : knowledge.cautions()) {
-      cited("cautions.yaml", caution.key(), caution.source());
+      cited("cautions.yaml", caution.key(), "source", caution.source());
+      if (caution.when().isEmpty()) {
+        fault(
+            "cautions.yaml",
+            caution.key(),
+            "",
+            "\"" + caution.key() + "\" is never shown",
+            "Say under when: which facts call for it");
+      }
+      for (int place = 0; place < caution.when().size(); place++) {
+        called(caution.key(), "when/" + place, caution.when().get(place));
+      }
     }
+  }
+
+  private void called(String caution, String part, String when) {
+    if (when.equals("always")) {
+      return;
+    }
+    String kind = when.contains(" ") ? when.substring(0, when.indexOf(' ')) : when;
+    String key = when.substring(Math.min(when.length(), kind.length() + 1));
+    Set<String> known =
+        switch (kind) {
+          case "sign" -> keys("signs", knowledge.signs(), SignKind::key);
+          case "circumstance" ->
+              keys("circumstances", knowledge.circumstances(), CircumstanceKind::key);
+          case "cause" -> keys("causes", knowledge.causes(), Cause::key);
+          case "reading" -> keys("readings.yaml", knowledge.readings(), ReadingKind::name);
+          case "ingredient" -> Set.of(key);
+          default -> {
+            fault(
+                "cautions.yaml",
+                caution,
+                part,
+                "\"" + when + "\" says nothing that a sheet can hold",
+                "Write always, or sign, circumstance, cause, reading or ingredient and its key");
+            yield Set.of(key);
+          }
+        };
+    if (!known.isEmpty() && !known.contains(key)) {
+      fault(
+          "cautions.yaml",
+          caution,
+          part,
+          "\"" + key + "\" is no " + kind,
+          "Nearest: \"" + Nearest.of(key, known) + "\"");
+    }
+  }
+
+  // Empty where the catalogue could not be read in full: then nothing can be called unknown.
+  private <T> Set<String> keys(String catalogue, List<T> entries, Function<T, String> key) {
+    return readable(catalogue)
+        ? entries.stream().map(key).filter(Objects::nonNull).collect(Collectors.toSet())
+        : Set.of();
   }
 
   private void fields() {
     Set<String> circumstances =
-        knowledge.circumstances().stream().map(CircumstanceKind::key).collect(Collectors.toSet());
+        keys("circumstances", knowledge.circumstances(), CircumstanceKind::key);
     for (FieldHint hint : knowledge.fields()) {
-      if (readable("circumstances") && !circumstances.contains(hint.circumstance())) {
+      if (!circumstances.isEmpty() && !circumstances.contains(hint.circumstance())) {
         fault(
             "fields.yaml",
+            hint.circumstance(),
+            "circumstance",
             "\"" + hint.circumstance() + "\" is no circumstance",
-            "Use a key from rules/circumstances");
+            "Nearest: \"" + Nearest.of(hint.circumstance(), circumstances) + "\"");
       }
     }
   }
 
   private void published() {
-    Set<String> signs = knowledge.signs().stream().map(SignKind::key).collect(Collectors.toSet());
-    Set<String> causes = knowledge.causes().stream().map(Cause::key).collect(Collectors.toSet());
+    Set<String> signs = keys("signs", knowledge.signs(), SignKind::key);
+    Set<String> causes = keys("causes", knowledge.causes(), Cause::key);
     for (Published pair : knowledge.published()) {
-      if (readable("signs") && !signs.contains(pair.sign())) {
-        fault(PAIRS, "\"" + pair.sign() + "\" is no sign", "Use a key from rules/signs");
+      String row = pair.sign() + "," + pair.cause();
+      if (!signs.isEmpty() && !signs.contains(pair.sign())) {
+        fault(
+            PAIRS,
+            row,
+            "",
+            "\"" + pair.sign() + "\" is no sign",
+            "Nearest: \"" + Nearest.of(pair.sign(), signs) + "\"");
       }
-      if (readable("causes") && !causes.contains(pair.cause())) {
-        fault(PAIRS, "\"" + pair.cause() + "\" is no cause", "Use a key from rules/causes");
+      if (!causes.isEmpty() && !causes.contains(pair.cause())) {
+        fault(
+            PAIRS,
+            row,
+            "",
+            "\"" + pair.cause() + "\" is no cause",
+            "Nearest: \"" + Nearest.of(pair.cause(), causes) + "\"");
       }
-      cited(PAIRS, pair.sign() + ", " + pair.cause(), pair.source());
+      cited(PAIRS, row, "", pair.source());
     }
   }
 
@@ -109,21 +196,27 @@ final class KnowledgeCheck {
     try {
       PhraseBook.of(phrases, knowledge.words());
     } catch (IllegalArgumentException atLeastOne) {
-      phrases.forEach(
-          (key, all) -> all.forEach(phrase -> compile(catalogue, String.valueOf(key), phrase)));
+      phrases.forEach((key, all) -> compile(catalogue, String.valueOf(key), all));
     }
   }
 
-  private void compile(String catalogue, String key, String phrase) {
-    try {
-      PhraseBook.of(Map.of(key, List.of(phrase)), knowledge.words());
-    } catch (IllegalArgumentException fault) {
-      fault(catalogue, fault.getMessage(), "The phrase language is explained in docs");
+  private void compile(String catalogue, String key, List<String> phrases) {
+    for (int place = 0; place < phrases.size(); place++) {
+      try {
+        PhraseBook.of(Map.of(key, List.of(phrases.get(place))), knowledge.words());
+      } catch (IllegalArgumentException fault) {
+        fault(
+            catalogue,
+            key,
+            "phrases/" + place,
+            fault.getMessage(),
+            "The phrase language is explained in docs");
+      }
     }
   }
 
   private void causes() {
-    Set<String> keys = knowledge.causes().stream().map(Cause::key).collect(Collectors.toSet());
+    Set<String> keys = keys("causes", knowledge.causes(), Cause::key);
     Set<String> tags =
         knowledge.styles().stream()
             .flatMap(style -> style.tags().stream())
@@ -131,59 +224,71 @@ final class KnowledgeCheck {
     for (Cause cause : knowledge.causes()) {
       if (cause.name() == null || cause.prior() == null || cause.change() == null) {
         fault(
-            "causes", "\"" + cause.key() + "\" is incomplete", "Give it a name, a prior, a change");
+            "causes",
+            cause.key(),
+            "",
+            "\"" + cause.key() + "\" is incomplete",
+            "Give it a name, a prior, a change");
       }
       for (String tag : cause.priorIn().keySet()) {
         if (readable("styles") && !tags.contains(tag)) {
           fault(
               "causes",
+              cause.key(),
+              "prior in/" + tag,
               "\"" + cause.key() + "\" has a prior in \"" + tag + "\", a tag of no style",
               "Use a tag from rules/styles");
         }
       }
       for (String coarser : cause.refines()) {
-        if (readable("causes") && !keys.contains(coarser)) {
+        if (!keys.isEmpty() && !keys.contains(coarser)) {
           fault(
               "causes",
+              cause.key(),
+              "refines",
               "\"" + cause.key() + "\" refines \"" + coarser + "\", which is no cause",
-              "Name an existing cause or leave it out");
+              "Nearest: \"" + Nearest.of(coarser, keys) + "\"; or leave it out");
         }
       }
       if (cause.sources().isEmpty()) {
-        cited("causes", cause.key(), "");
+        cited("causes", cause.key(), "", "");
       }
-      cause.sources().forEach(source -> cited("causes", cause.key(), source));
+      cause.sources().forEach(source -> cited("causes", cause.key(), "sources", source));
     }
   }
 
   private void styles() {
-    Set<String> readings =
-        knowledge.readings().stream().map(ReadingKind::name).collect(Collectors.toSet());
     for (Style style : knowledge.styles()) {
-      style
-          .ranges()
-          .forEach(
-              (reading, range) -> {
-                if (readable("readings.yaml") && !readings.contains(reading)) {
-                  fault(
-                      "styles",
-                      "\"" + style.key() + "\" has a range for \"" + reading + "\"",
-                      "Use a name from readings.yaml");
-                }
-                if (range.low() > range.high()) {
-                  fault(
-                      "styles",
-                      "\"" + style.key() + "\": " + reading + " runs from high to low",
-                      "Put the smaller number under low");
-                }
-                cited("styles", style.key() + ", " + reading, range.source());
-              });
+      style.ranges().forEach((reading, range) -> range(style.key(), reading, range));
     }
   }
 
-  private void cited(String catalogue, String entry, String citation) {
+  private void range(String style, String reading, Style.Range range) {
+    Set<String> readings = keys("readings.yaml", knowledge.readings(), ReadingKind::name);
+    String part = "ranges/" + reading;
+    if (!readings.isEmpty() && !readings.contains(reading)) {
+      fault(
+          "styles",
+          style,
+          part,
+          "\"" + style + "\" has a range for \"" + reading + "\", which is no reading",
+          "Use a name from readings.yaml. Nearest: \"" + Nearest.of(reading, readings) + "\"");
+    }
+    if (range.low() > range.high()) {
+      fault(
+          "styles",
+          style,
+          part,
+          "\"" + style + "\": " + reading + " runs from high to low",
+          "Put the smaller number under low");
+    }
+    cited("styles", style, part, range.source());
+  }
+
+  private void cited(String catalogue, String entry, String part, String citation) {
+    String of = "\"" + entry + "\"" + (part.startsWith("ranges/") ? ", " + part.substring(7) : "");
     if (citation == null || citation.isBlank()) {
-      fault(catalogue, "\"" + entry + "\" has no source", "Cite one or write common practice");
+      fault(catalogue, entry, part, of + " has no source", "Cite one or write common practice");
       return;
     }
     for (String id : citation.split(";")) {
@@ -193,7 +298,9 @@ final class KnowledgeCheck {
           && !sources.contains(id.trim())) {
         fault(
             catalogue,
-            "\"" + entry + "\" cites \"" + id.trim() + "\", which is not in the bibliography",
+            entry,
+            part,
+            of + " cites \"" + id.trim() + "\", which is not in the bibliography",
             "Add it to rules/sources or write common practice");
       }
     }
@@ -203,7 +310,7 @@ final class KnowledgeCheck {
     return !unread.contains(catalogue);
   }
 
-  private void fault(String catalogue, String what, String remedy) {
-    faults.add(new Fault(catalogue, 0, what, remedy));
+  private void fault(String catalogue, String key, String part, String what, String remedy) {
+    faults.add(places.fault(catalogue, String.valueOf(key), part, what, remedy));
   }
 }

@@ -71,11 +71,43 @@ public final class KnowledgeFolder {
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
             .collect(Collectors.toSet());
-    reader.faults.addAll(KnowledgeCheck.faults(knowledge, unread));
+    reader.faults.addAll(KnowledgeCheck.faults(knowledge, unread, places(folder)));
     if (!reader.faults.isEmpty()) {
       throw new FaultyKnowledge(reader.faults);
     }
     return knowledge;
+  }
+
+  /**
+   * Where the entries of all catalogues stand. Never fails: what cannot be read is left out.
+   *
+   * @param folder the rules folder
+   */
+  public static Places places(Path folder) {
+    KnowledgeFolder reader = new KnowledgeFolder(folder);
+    Map<String, List<Places.Entry>> entries = new TreeMap<>();
+    for (String catalogue : List.of("causes", "signs", "circumstances", "styles", "sources")) {
+      reader.files(catalogue).forEach(file -> reader.places(entries, catalogue, file));
+    }
+    for (String file : List.of("readings.yaml", "cautions.yaml", "fields.yaml")) {
+      reader.places(entries, file, folder.resolve(file));
+    }
+    Path pairs = folder.resolve("published").resolve("pairs.csv");
+    if (Files.exists(pairs)) {
+      reader.places(entries, "published/pairs.csv", pairs);
+    }
+    return new Places(entries);
+  }
+
+  private void places(Map<String, List<Places.Entry>> entries, String catalogue, Path file) {
+    try {
+      String name = folder.relativize(file).toString().replace('\\', '/');
+      entries
+          .computeIfAbsent(catalogue, one -> new ArrayList<>())
+          .addAll(Places.read(name, Files.readString(file)));
+    } catch (IOException unreadable) {
+      // Whoever reads the file for its content says that it cannot be read.
+    }
   }
 
   private <T> List<T> lists(String catalogue, Class<T> entry) {

@@ -16,6 +16,7 @@ public final class RuleBaseBuilder {
   static final String MODULE = "rulebase.bin";
   static final String KNOWLEDGE = "knowledge.json";
   static final String PANTRY = "pantry.json";
+  static final String TEXT = "rules.json";
   static final String VERSION = "version.txt";
 
   private RuleBaseBuilder() {}
@@ -37,7 +38,10 @@ public final class RuleBaseBuilder {
     String version = FolderHash.of(rules);
     Path stamp = target.resolve(VERSION);
     RuleFolder folder = RuleFolder.read(rules);
-    if (Files.exists(stamp) && Files.readString(stamp).equals(version)) {
+    // Where an older build left no text of the rules, all is written anew.
+    if (Files.exists(target.resolve(TEXT))
+        && Files.exists(stamp)
+        && Files.readString(stamp).equals(version)) {
       return folder.rules().size();
     }
     Files.createDirectories(target);
@@ -55,6 +59,7 @@ public final class RuleBaseBuilder {
     Files.write(target.resolve(MODULE), RuleCompiler.compile(folder, version));
     json.writeValue(target.resolve(KNOWLEDGE).toFile(), folder.catalogue().knowledge());
     json.writeValue(target.resolve(PANTRY).toFile(), folder.pantry().all());
+    json.writeValue(target.resolve(TEXT).toFile(), folder.book().text());
     Files.writeString(target.resolve(VERSION), version);
   }
 }

@@ -2,10 +2,10 @@ package crumbtrail.rules;
 
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Fault;
+import crumbtrail.knowledge.Nearest;
 import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.Source;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +14,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /**
  * Checks every rule against the sentence file and the catalogues, and says for each fault what
@@ -178,12 +177,11 @@ final class RuleCheck {
   }
 
   private void unknown(RuleText rule, int line, String kind, String said, Stream<String> known) {
-    JaroWinklerSimilarity likeness = new JaroWinklerSimilarity();
-    String nearest =
-        known
-            .max(Comparator.comparingDouble((String name) -> likeness.apply(said, name)))
-            .orElse("none");
-    fault(rule, line, "\"" + said + "\" is no " + kind, "Nearest: \"" + nearest + "\"");
+    fault(
+        rule,
+        line,
+        "\"" + said + "\" is no " + kind,
+        "Nearest: \"" + Nearest.of(said, known.collect(Collectors.toSet())) + "\"");
   }
 
   private void fault(RuleText rule, int line, String what, String remedy) {

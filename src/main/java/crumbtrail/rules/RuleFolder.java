@@ -4,6 +4,7 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Fault;
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.knowledge.KnowledgeFolder;
+import crumbtrail.knowledge.Places;
 import crumbtrail.pantry.Pantry;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,6 +19,7 @@ import java.util.stream.Stream;
  * A rules folder read and checked: catalogues, sentences and rules, not yet compiled.
  *
  * @param catalogue the catalogues
+ * @param places where the entries of the catalogues stand
  * @param pantry the ingredients
  * @param sentences text of the sentence file
  * @param files text of each rule file by name
@@ -25,6 +27,7 @@ import java.util.stream.Stream;
  */
 record RuleFolder(
     Catalogue catalogue,
+    Places places,
     Pantry pantry,
     String sentences,
     Map<String, String> files,
@@ -61,7 +64,13 @@ record RuleFolder(
     if (!faults.isEmpty()) {
       throw new FaultyKnowledge(faults);
     }
-    return new RuleFolder(catalogue, pantry(folder), sentences, files, rules);
+    return new RuleFolder(
+        catalogue, KnowledgeFolder.places(folder), pantry(folder), sentences, files, rules);
+  }
+
+  /** The rules as those want them who read them rather than run them. */
+  RuleBook book() {
+    return new RuleBook(catalogue, places, RuleMeaning.of(rules, new Sentences(sentences)));
   }
 
   private static Pantry pantry(Path folder) throws FaultyKnowledge {

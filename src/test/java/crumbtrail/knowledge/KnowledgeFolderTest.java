@@ -132,7 +132,7 @@ class KnowledgeFolderTest {
     assertThat(faults())
         .filteredOn(fault -> fault.what().equals("an entry has no key"))
         .extracting(Fault::file)
-        .containsExactlyInAnyOrder("causes", "signs", "readings.yaml");
+        .containsExactlyInAnyOrder("causes/all.yaml", "signs/all.yaml", "readings.yaml");
   }
 
   @Test
@@ -140,7 +140,11 @@ class KnowledgeFolderTest {
     TinyRules.file(
         folder, "signs/more.yaml", TinyRules.SIGNS.lines().findFirst().orElseThrow() + "\n");
 
-    assertThat(faults()).extracting(Fault::what).containsExactly("\"dense-crumb\" stands twice");
+    assertThat(faults())
+        .extracting(Fault::toString)
+        .containsExactly(
+            "signs/more.yaml:1: \"dense-crumb\" stands twice, first in signs/all.yaml:1. Keep one of"
+                + " the two");
   }
 
   @Test
@@ -171,7 +175,7 @@ class KnowledgeFolderTest {
             "\"over-proofed\" has no source",
             "\"yeast-dead\" cites \"mill-bok\", which is not in the bibliography",
             "\"raw-dough\" has no source",
-            "\"any-bread, salt\" cites \"a friend\", which is not in the bibliography");
+            "\"any-bread\", salt cites \"a friend\", which is not in the bibliography");
   }
 
   @Test
@@ -184,8 +188,40 @@ class KnowledgeFolderTest {
         .extracting(Fault::what)
         .containsExactlyInAnyOrder(
             "\"yeast-dead\" refines \"yeast-old\", which is no cause",
-            "\"any-bread\" has a range for \"slat\"",
+            "\"any-bread\" has a range for \"slat\", which is no reading",
             "\"oven-chilly\" is no circumstance");
+  }
+
+  /** A fault that shows only when entries are compared still has a file and a line. */
+  @Test
+  void a_reference_to_what_is_not_there_is_named_with_its_line() {
+    TinyRules.file(folder, "causes/all.yaml", TinyRules.CAUSES + "  refines: over-prooved\n");
+    TinyRules.file(folder, "styles/all.yaml", TinyRules.STYLES.replace("salt: {", "slat: {"));
+    TinyRules.file(
+        folder,
+        "cautions.yaml",
+        """
+        - key: raw-dough
+          words: Do not eat raw dough.
+          when:
+            - sign dense-crumb
+            - sign flat-topp
+            - circumstance yeast-odd
+            - smell of mice
+          source: common practice
+        """);
+
+    assertThat(faults())
+        .extracting(Fault::toString)
+        .containsExactlyInAnyOrder(
+            "causes/all.yaml:29: \"yeast-dead\" refines \"over-prooved\", which is no cause. Nearest:"
+                + " \"over-proofed\"; or leave it out",
+            "styles/all.yaml:6: \"any-bread\" has a range for \"slat\", which is no reading. Use a"
+                + " name from readings.yaml. Nearest: \"salt\"",
+            "cautions.yaml:5: \"flat-topp\" is no sign. Nearest: \"flat-top\"",
+            "cautions.yaml:6: \"yeast-odd\" is no circumstance. Nearest: \"yeast-old\"",
+            "cautions.yaml:7: \"smell of mice\" says nothing that a sheet can hold. Write always, or"
+                + " sign, circumstance, cause, reading or ingredient and its key");
   }
 
   @Test
