@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import org.drools.base.InitialFact;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
@@ -17,7 +16,7 @@ import org.kie.internal.event.rule.RuleEventListener;
  * gone. Used by one thread.
  */
 public final class Testimony implements RuleEventListener {
-  private final Map<Match, List<Evidence>> heard = new IdentityHashMap<>();
+  private final IdentityHashMap<Match, List<Evidence>> heard = new IdentityHashMap<>();
 
   /**
    * Takes down what a rule says; called from the rules.
