@@ -1,6 +1,8 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.handbook.Coverage;
+import crumbtrail.handbook.SheetFiles;
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.report.PostMortem;
 import crumbtrail.rules.RuleBase;
@@ -9,6 +11,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Loads the rule base that the command line asks for. */
@@ -26,11 +29,35 @@ final class Rules {
     if (folder != null && !Files.isDirectory(folder)) {
       throw new BadInput(List.of("There is no folder " + folder + ". Name a folder like rules/."));
     }
-    Path here = Path.of("rules");
-    if (folder == null && !Files.isDirectory(here.resolve("stages"))) {
+    if (folder == null && !here()) {
       return RuleBook.bundled();
     }
-    return RuleBook.read(folder == null ? here : folder);
+    return RuleBook.read(folder == null ? Path.of("rules") : folder);
+  }
+
+  /**
+   * Which rules spoke on the sheets of these folders.
+   *
+   * @param option the rules; ./rules or the built-in ones unless it names a folder
+   * @param folders null for those of the project
+   */
+  static Coverage coverage(RulesOption option, List<Path> folders, PrintWriter progress)
+      throws FaultyKnowledge, IOException {
+    List<SheetFiles.Named> sheets = new ArrayList<>();
+    for (Path folder : folders == null ? SheetFiles.projects() : folders) {
+      if (!Files.isDirectory(folder)) {
+        throw new BadInput(List.of("There is no folder " + folder + " of bake sheets."));
+      }
+      sheets.addAll(SheetFiles.read(folder));
+    }
+    RuleBook book = book(option.folder);
+    RulesOption same = new RulesOption();
+    same.folder = option.folder == null && here() ? Path.of("rules") : option.folder;
+    return Coverage.of(ruleBase(same, progress), book, sheets);
+  }
+
+  private static boolean here() {
+    return Files.isDirectory(Path.of("rules", "stages"));
   }
 
   private static RuleBase ruleBase(RulesOption option, PrintWriter progress)

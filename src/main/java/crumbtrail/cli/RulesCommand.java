@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
     name = "rules",
     mixinStandardHelpOptions = true,
     description = "For those who write rules.",
-    subcommands = {RulesCheckCommand.class})
+    subcommands = {RulesCheckCommand.class, RulesCoverageCommand.class, RulesHandbookCommand.class})
 final class RulesCommand implements Runnable {
   @Spec CommandSpec spec;
 

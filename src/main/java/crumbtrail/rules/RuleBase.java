@@ -59,6 +59,9 @@ public final class RuleBase {
   public static RuleBase of(Path folder, Path cache, Consumer<String> progress)
       throws FaultyKnowledge, IOException {
     String version = FolderHash.of(folder);
+    if (version.equals(bundledVersion())) {
+      return bundled();
+    }
     Path compiled = cache.resolve(version);
     Path stamp = compiled.resolve(RuleBaseBuilder.VERSION);
     if (!Files.exists(stamp)) {
@@ -144,6 +147,13 @@ public final class RuleBase {
     services.getRepository().addKieModule(services.getResources().newInputStreamResource(module));
     KieContainer container = services.newKieContainer(RuleCompiler.release(version));
     return container.getKieBase(RuleCompiler.BASE);
+  }
+
+  // The folder from which the program was built need not be compiled again.
+  private static String bundledVersion() throws IOException {
+    try (InputStream in = RuleBase.class.getResourceAsStream(RuleBaseBuilder.VERSION)) {
+      return in == null ? "" : new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
   }
 
   private static InputStream resource(String name) throws IOException {

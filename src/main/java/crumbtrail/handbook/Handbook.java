@@ -1,0 +1,76 @@
+package crumbtrail.handbook;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.rules.RuleBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** The handbook: a page for each cause and each sign, written from the rules. */
+public final class Handbook {
+  private Handbook() {}
+
+  /**
+   * All pages.
+   *
+   * @param book the rules
+   * @param coverage which rules spoke where
+   * @return text by path below the handbook's folder; the same rules give the same text
+   */
+  public static Map<String, String> pages(RuleBook book, Coverage coverage) {
+    Catalogue catalogue = book.catalogue();
+    Witnesses witnesses = new Witnesses(book, new Strengths(catalogue));
+    Overviews overviews = new Overviews(catalogue, witnesses);
+    Matrix matrix = new Matrix(catalogue, witnesses, overviews);
+    CausePages causes = new CausePages(catalogue, witnesses);
+    SignPages signs = new SignPages(book, witnesses);
+    Map<String, String> pages = new TreeMap<>();
+    pages.put("README.md", overviews.front());
+    pages.put("matrix.md", matrix.page());
+    pages.put("matrix.csv", matrix.csv());
+    pages.put("coverage.md", CoverageWords.page(catalogue, coverage));
+    for (String stage : Overviews.STAGES) {
+      pages.put("stages/" + stage + ".md", overviews.stage(stage));
+    }
+    catalogue
+        .knowledge()
+        .causes()
+        .forEach(cause -> pages.put("causes/" + cause.key() + ".md", causes.page(cause)));
+    catalogue
+        .knowledge()
+        .signs()
+        .forEach(sign -> pages.put("signs/" + sign.key() + ".md", signs.page(sign)));
+    return pages;
+  }
+
+  /**
+   * Writes the pages, and takes away pages of causes and signs that are no more.
+   *
+   * @param folder where they go; made if it is not there
+   */
+  public static void write(Map<String, String> pages, Path folder) throws IOException {
+    for (Map.Entry<String, String> page : pages.entrySet()) {
+      Path file = folder.resolve(page.getKey());
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, page.getValue());
+    }
+    for (Path file : left(pages, folder)) {
+      Files.delete(file);
+    }
+  }
+
+  /** Pages of causes, signs and stages in the folder that the handbook does not have. */
+  public static List<Path> left(Map<String, String> pages, Path folder) throws IOException {
+    try (Stream<Path> files = Files.walk(folder, 2)) {
+      return files
+          .filter(file -> file.toString().endsWith(".md"))
+          .filter(file -> !pages.containsKey(folder.relativize(file).toString().replace('\\', '/')))
+          .sorted()
+          .toList();
+    }
+  }
+}
