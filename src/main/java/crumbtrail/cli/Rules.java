@@ -60,7 +60,7 @@ final class Rules {
     return Files.isDirectory(Path.of("rules", "stages"));
   }
 
-  private static RuleBase ruleBase(RulesOption option, PrintWriter progress)
+  static RuleBase ruleBase(RulesOption option, PrintWriter progress)
       throws FaultyKnowledge, IOException {
     if (option.folder == null) {
       return RuleBase.bundled();

@@ -10,7 +10,13 @@ import picocli.CommandLine.Spec;
     name = "rules",
     mixinStandardHelpOptions = true,
     description = "For those who write rules.",
-    subcommands = {RulesCheckCommand.class, RulesCoverageCommand.class, RulesHandbookCommand.class})
+    subcommands = {
+      RulesCheckCommand.class,
+      RulesScoreCommand.class,
+      RulesCalibrateCommand.class,
+      RulesCoverageCommand.class,
+      RulesHandbookCommand.class
+    })
 final class RulesCommand implements Runnable {
   @Spec CommandSpec spec;
 

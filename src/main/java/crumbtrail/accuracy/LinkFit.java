@@ -1,0 +1,88 @@
+package crumbtrail.accuracy;
+
+import crumbtrail.findings.Finding;
+import crumbtrail.findings.Link;
+import crumbtrail.findings.Ranking;
+import crumbtrail.knowledge.Calibration;
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.LUDecomposition;
+
+/**
+ * Fits the link from sums to probabilities by logistic regression (Newton's steps on the
+ * log-likelihood), every cause that a bake lists being one observation and every bake weighing the
+ * same whether it lists few causes or many of them far down.
+ */
+final class LinkFit {
+  /** A little pull towards nought, so that few bakes give no wild slopes. */
+  private static final double RIDGE = 0.1;
+
+  private static final int STEPS = 30;
+
+  private LinkFit() {}
+
+  /** A cause as one bake lists it. */
+  record Observation(Link.Standing standing, boolean right) {}
+
+  /** What each cause that is listed for a bake looks like to the link. */
+  static List<Observation> observations(Bake bake, Ranking ranking) {
+    List<Finding> ranked = bake.judged().ranked(ranking).ranked();
+    Link.Standing[] standings =
+        Link.standings(ranked.stream().mapToDouble(Finding::decibans).toArray());
+    List<Observation> observations = new ArrayList<>();
+    for (int place = 0; place < standings.length; place++) {
+      observations.add(
+          new Observation(
+              standings[place], bake.causes().contains(ranked.get(place).cause().key())));
+    }
+    return observations;
+  }
+
+  /** The calibration with the link fitted to these bakes. */
+  static Calibration fit(Calibration start, List<List<Observation>> bakes) {
+    double[] link = new double[3];
+    for (int step = 0; step < STEPS; step++) {
+      link = newton(link, bakes);
+    }
+    return start.withLink(link[0], link[1], link[2]);
+  }
+
+  private static double[] newton(double[] link, List<List<Observation>> bakes) {
+    double[] slope = new double[3];
+    double[][] curvature = new double[3][3];
+    for (int one = 1; one < 3; one++) {
+      slope[one] = -RIDGE * link[one];
+      curvature[one][one] = RIDGE;
+    }
+    curvature[0][0] = 1e-9;
+    for (List<Observation> bake : bakes) {
+      for (Observation seen : bake) {
+        double[] x = {1, seen.standing().sum(), seen.standing().lead()};
+        double stated = 1 / (1 + Math.exp(-(link[0] + link[1] * x[1] + link[2] * x[2])));
+        double off = (seen.right() ? 1 : 0) - stated;
+        for (int row = 0; row < 3; row++) {
+          slope[row] += off * x[row];
+          for (int column = 0; column < 3; column++) {
+            curvature[row][column] += stated * (1 - stated) * x[row] * x[column];
+          }
+        }
+      }
+    }
+    double[] step =
+        new LUDecomposition(new Array2DRowRealMatrix(curvature))
+            .getSolver()
+            .solve(new ArrayRealVector(slope))
+            .toArray();
+    double[] next = new double[3];
+    for (int one = 0; one < 3; one++) {
+      // Short steps keep the first ones from overshooting.
+      next[one] = link[one] + Math.max(-1, Math.min(1, step[one]));
+    }
+    // A higher sum must never mean a smaller probability.
+    next[1] = Math.max(0, next[1]);
+    next[2] = Math.max(0, next[2]);
+    return next;
+  }
+}
