@@ -62,6 +62,8 @@ final class Stems {
     "weep: wept",
     "shake: shook shaken",
     "dry: dried dries drying",
+    // A dough that hardly moved is not a hard one.
+    "scarcely: hardly barely",
     // What lies on a pizza is no form of "top".
     "garnish: topping toppings",
     // Bakers prove or proof their dough, by which side of the ocean they live on.
@@ -73,7 +75,7 @@ final class Stems {
           + " slow warm cool cold hot tight loose long short high low sour weak strong old young new"
           + " coarse chewy tough damp gummy crumbly rough large wide deep late full salty stiff firm"
           + " slack moist close stale rich sweet yeasty bland brown dull open quick early puffy squat"
-          + " black white red tacky";
+          + " black white red tacky runny soggy fluffy airy smooth spongy lumpy stringy";
 
   private static final Map<String, String> BASE_OF_IRREGULAR = new HashMap<>();
   private static final Map<String, String> BASE_OF_COMPARED = new HashMap<>();

@@ -15,12 +15,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
  * Finds signs and circumstances in the baker's own words. Immutable; safe for use by many threads.
  */
 public final class Hearing {
+  /** A question about what might be done, or whether something is so. */
+  private static final Pattern ASKED =
+      Pattern.compile(
+          "(?i)\\s*((should|would|could|might|shall) (i|it|we|a|the|more|less|this|that)\\b.*"
+              + "|(is|was|are|were|do|does|did|can|will|has|have)\\b[^?.!]*\\?\\s*)");
+
+  private static final String QUESTION = "question-asked";
+
   private final Catalogue catalogue;
   private final PhraseBook signs;
   private final PhraseBook circumstances;
@@ -84,9 +93,17 @@ public final class Hearing {
       }
       List<Match> matches = signs.match(words);
       matches.forEach(match -> sign(match.key(), false, Degree.PLAIN, words));
-      if (matches.isEmpty()) {
+      if (matches.isEmpty() && !missed(words) && circumstances.match(words).isEmpty()) {
         notUnderstood.add(words);
       }
+    }
+
+    /** What a baker looked for in vain may be a fault by its absence: oven spring, bubbles. */
+    private boolean missed(String words) {
+      List<Match> faults =
+          signs.match("no " + words).stream().filter(match -> !match.negated()).toList();
+      faults.forEach(match -> sign(match.key(), true, Degree.PLAIN, "no " + words));
+      return !faults.isEmpty();
     }
 
     void remark(String words) {
@@ -119,6 +136,11 @@ public final class Hearing {
     }
 
     private boolean circumstances(String words) {
+      // "Should I use less yeast?" says nothing of what was done.
+      if (ASKED.matcher(words).matches()) {
+        circumstance(QUESTION, words);
+        return true;
+      }
       List<Match> matches = circumstances.match(words);
       matches.stream()
           .filter(match -> !match.negated())

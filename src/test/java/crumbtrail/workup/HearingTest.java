@@ -14,6 +14,19 @@ import org.junit.jupiter.api.io.TempDir;
 
 class HearingTest {
   @TempDir static Path folder;
+
+  @Test
+  void a_question_says_nothing_of_what_was_done() {
+    Heard heard =
+        hear(
+            "{'formula': ['500 g flour'], 'process': {'remarks': ['should I use less yeast?', 'is it my oven?']}}");
+
+    assertThat(heard.circumstances())
+        .extracting(Heard.Circumstance::key)
+        .doesNotContain("yeast-dose-cut");
+    assertThat(heard.notUnderstood()).isEmpty();
+  }
+
   private static Hearing hearing;
 
   @BeforeAll
