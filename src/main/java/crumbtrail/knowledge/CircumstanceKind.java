@@ -8,9 +8,12 @@ import java.util.List;
  * @param key stable name, words joined by hyphens
  * @param name plain words, as part of a sentence
  * @param phrases how people say it, in the phrase language of the words package
+ * @param aside whether it is only told by the way, so that no rule need hear it: it is understood,
+ *     and says nothing on causes
  */
-public record CircumstanceKind(String key, String name, List<String> phrases) {
+public record CircumstanceKind(String key, String name, List<String> phrases, Boolean aside) {
   public CircumstanceKind {
     phrases = phrases == null ? List.of() : List.copyOf(phrases);
+    aside = aside != null && aside;
   }
 }

@@ -55,7 +55,7 @@ final class RuleGuards {
     Set<String> circumstances = looked(Kind.CIRCUMSTANCE);
     circumstances.addAll(cautioned("circumstance "));
     for (CircumstanceKind circumstance : book.catalogue().knowledge().circumstances()) {
-      if (!circumstances.contains(circumstance.key())) {
+      if (!circumstances.contains(circumstance.key()) && !circumstance.aside()) {
         lacks(
             "circumstances",
             circumstance.key(),
