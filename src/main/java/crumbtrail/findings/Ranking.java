@@ -125,7 +125,8 @@ public final class Ranking {
     double sum = prior + counted.stream().mapToDouble(Evidence::decibans).sum();
     Set<String> explains = new TreeSet<>();
     for (Evidence one : evidence) {
-      if (one.decibans() > 0) {
+      // The softest word names a cause that is possible; it does not account for the sign.
+      if (one.decibans() >= Weights.EXPLAINS) {
         for (Object fact : one.facts()) {
           if (fact instanceof SignFact sign && sign.seen()) {
             explains.add(Catalogue.keyOf(sign.name()));

@@ -26,8 +26,14 @@ public final class Weights {
   /** However many tables agree, one sign is no proof; odds of twenty to one. */
   private static final double STRONGEST = 13;
 
-  /** What a rule that suspects says at least. */
+  /** What a rule that suspects says at least where tables name its pair; enough to explain it. */
+  static final double EXPLAINS = 1.5;
+
+  /** What it says where tables know both and never name them together. */
   private static final double SOFTEST = 1;
+
+  /** The faintest word there is. */
+  private static final double FAINT = 3;
 
   /** Half a table more for every sign, so that a sign of one table is not taken for a rare sign. */
   private static final double HALF = 0.5;
@@ -103,13 +109,19 @@ public final class Weights {
     if (sign.isEmpty() || evidence.decibans() <= 0) {
       return evidence;
     }
-    double word = evidence.decibans();
+    return evidence.weighing(sign.get(), weight(evidence.decibans(), sign.get(), evidence.cause()));
+  }
+
+  // Finer signs and causes than the tables know go by the word alone. Where tables that know both
+  // never name them together, the word is heard at its softest.
+  private double weight(double word, String sign, String cause) {
+    if (!bySign.containsKey(sign) || !byCause.containsKey(cause)) {
+      return word;
+    }
     double share = calibration.tablesShare();
-    double weight =
-        published(sign.get(), evidence.cause())
-            .map(tables -> Math.max(SOFTEST, share * tables + (1 - share) * word))
-            .orElse(word);
-    return evidence.weighing(sign.get(), weight);
+    return published(sign, cause)
+        .map(tables -> Math.max(EXPLAINS, share * tables + (1 - share) * word))
+        .orElse(Math.min(word, SOFTEST + (1 - share) * Math.max(0, word - FAINT)));
   }
 
   /** The sign on which evidence rests, if it rests on one sign that was seen and nothing else. */

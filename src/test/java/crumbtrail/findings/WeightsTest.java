@@ -67,6 +67,17 @@ class WeightsTest {
   }
 
   @Test
+  void a_pair_that_tables_could_have_named_and_did_not_is_heard_softly() {
+    // The faintest word gives 1; what a word has above it counts by its share.
+    assertThat(weights.weigh(evidence("old", 3, sign("flat"))).decibans())
+        .isCloseTo(1, within(1e-9));
+    assertThat(weights.weigh(evidence("old", 6, sign("flat"))).decibans())
+        .isCloseTo(1 + 0.6 * 3, within(1e-9));
+    assertThat(weights.weigh(evidence("old", 6, sign("ringing"))).decibans())
+        .isCloseTo(6, within(1e-9));
+  }
+
+  @Test
   void a_lineage_that_is_left_out_is_as_if_it_had_never_been_published() {
     assertThat(weights.without("four").published("pale", "young")).isEmpty();
     assertThat(weights.without("press").lineages("pale", "old")).containsExactly("one");
