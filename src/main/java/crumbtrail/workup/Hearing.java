@@ -121,8 +121,9 @@ public final class Hearing {
       catalogue.knowledge().fields().stream()
           .filter(hint -> hint.field().equals(path) && hint.saidBy(text))
           .forEach(hint -> circumstance(hint.circumstance(), spoken));
+      // A single word ("good", "light") speaks of its field and of nothing else.
       circumstances.match(text).stream()
-          .filter(match -> !match.negated())
+          .filter(match -> !match.negated() && match.terms() > 1)
           .forEach(match -> circumstance(match.key(), spoken));
     }
 
