@@ -47,6 +47,11 @@ final class Input {
     return text.indexOf(MARK) == 0 ? text.substring(1) : text;
   }
 
+  /** What the user types, line by line. */
+  static BufferedReader answers() {
+    return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+  }
+
   static BufferedReader lines(String name) throws IOException {
     InputStream in = name.equals("-") ? System.in : Files.newInputStream(file(name));
     // Malformed bytes are replaced, so that one bad line does not end the batch.

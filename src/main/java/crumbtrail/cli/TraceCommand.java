@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.report.Enquiry;
 import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
@@ -9,6 +10,9 @@ import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
 import crumbtrail.web.HtmlReport;
 import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -43,14 +47,35 @@ final class TraceCommand implements Callable<Integer> {
       description = "form of the report (text unless told)")
   Format format;
 
+  @Option(
+      names = "--ask",
+      description =
+          "ask, question by question, what is most worth knowing, and show how the ranking moves")
+  boolean ask;
+
+  @Option(
+      names = "--save",
+      paramLabel = "FILE",
+      description = "with --ask: keep the sheet with your answers there, from answer to answer")
+  Path save;
+
   @Override
   public Integer call() throws Exception {
+    if (ask || save != null) {
+      checkAsking();
+    }
     Reading reading = SheetReader.read(Input.text(sheet));
     if (reading.sheet().isEmpty()) {
       throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
     }
     PrintWriter out = spec.commandLine().getOut();
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
+    if (ask) {
+      try (Enquiry enquiry = postMortem.enquire(reading.sheet().get())) {
+        new AskDialogue(enquiry, Input.answers(), out, save).run();
+      }
+      return 0;
+    }
     Report report = postMortem.trace(reading.sheet().get());
     out.print(
         switch (format) {
@@ -60,5 +85,21 @@ final class TraceCommand implements Callable<Integer> {
         });
     out.flush();
     return 0;
+  }
+
+  private void checkAsking() {
+    if (!ask) {
+      throw new BadInput(List.of("--save keeps answers and goes with --ask."));
+    }
+    if (sheet.equals("-")) {
+      throw new BadInput(
+          List.of("--ask reads your answers from standard input. Name the sheet as a file."));
+    }
+    if (format != Format.TEXT) {
+      throw new BadInput(List.of("--ask is a talk in text. Leave --format out."));
+    }
+    if (save != null && Files.isDirectory(save)) {
+      throw new BadInput(List.of("--save: " + save + " is a folder. Name a file."));
+    }
   }
 }

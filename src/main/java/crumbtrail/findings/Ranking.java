@@ -71,7 +71,7 @@ public final class Ranking {
         ranked.stream().flatMap(finding -> finding.explains().stream()).collect(Collectors.toSet());
     List<String> unexplained =
         seen.stream().filter(sign -> !explained.contains(sign)).sorted().toList();
-    return new Findings(ranked, Cover.of(ranked, explained), unexplained);
+    return new Findings(ranked, unexplained);
   }
 
   private List<Finding> believed(List<Finding> supported) {

@@ -102,6 +102,12 @@ final class LineWeigher {
       ingredient.ifPresent(known -> compare(line, known, weight));
       return Optional.of(weight);
     }
+    // The reader puts a weight first; one that stands second was put there to settle the measure.
+    Optional<Quantity> settled =
+        line.alsoGiven().filter(other -> other.dimension() == Dimension.MASS);
+    if (settled.isPresent()) {
+      return otherGrams(line, ingredient, settled.get());
+    }
     Optional<Level> first = ingredient.flatMap(known -> Measures.grams(known, amount, line.size()));
     if (first.isPresent()) {
       return first.map(

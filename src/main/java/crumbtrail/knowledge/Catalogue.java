@@ -16,6 +16,7 @@ public final class Catalogue {
   private final Map<String, Style> styles;
   private final Map<String, ReadingKind> readings;
   private final Map<String, Source> sources;
+  private final Map<String, QuestionKind> questions;
 
   /**
    * @param knowledge the catalogues
@@ -28,6 +29,7 @@ public final class Catalogue {
     styles = index(knowledge.styles(), Style::key);
     readings = index(knowledge.readings(), ReadingKind::name);
     sources = index(knowledge.sources(), Source::id);
+    questions = index(knowledge.questions(), QuestionKind::about);
     for (Cause cause : knowledge.causes()) {
       cause.aliases().forEach(alias -> causeAliases.putIfAbsent(alias, cause.key()));
     }
@@ -71,6 +73,11 @@ public final class Catalogue {
   /** The kind of reading of this name. */
   public Optional<ReadingKind> reading(String name) {
     return Optional.ofNullable(readings.get(name));
+  }
+
+  /** The question about this sign, circumstance or reading. */
+  public Optional<QuestionKind> question(String about) {
+    return Optional.ofNullable(questions.get(about));
   }
 
   /**

@@ -5,8 +5,8 @@ import java.util.Map;
 
 /**
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
- * the word classes that their phrases use, what published tables name, and how words become
- * weights. Plain data; {@link Catalogue} finds things in it.
+ * the word classes that their phrases use, what published tables name, how words become weights,
+ * what can be asked, and what acts together. Plain data; {@link Catalogue} finds things in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -19,7 +19,9 @@ public record Knowledge(
     List<FieldHint> fields,
     Map<String, List<String>> words,
     List<Published> published,
-    Calibration calibration) {
+    Calibration calibration,
+    List<QuestionKind> questions,
+    List<ActingTogether> actingTogether) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -33,9 +35,14 @@ public record Knowledge(
     words = Map.copyOf(words);
     published = published == null ? List.of() : List.copyOf(published);
     calibration = calibration == null ? Calibration.NONE : calibration;
+    questions = questions == null ? List.of() : List.copyOf(questions);
+    actingTogether = actingTogether == null ? List.of() : List.copyOf(actingTogether);
   }
 
-  /** Knowledge that rests on no published tables, its words taken as they stand. */
+  /**
+   * Knowledge that rests on no published tables, its words taken as they stand, without questions
+   * and without causes that act together.
+   */
   public Knowledge(
       List<Cause> causes,
       List<SignKind> signs,
@@ -57,6 +64,37 @@ public record Knowledge(
         fields,
         words,
         List.of(),
-        Calibration.NONE);
+        Calibration.NONE,
+        List.of(),
+        List.of());
+  }
+
+  /** Catalogues without questions and without causes that act together. */
+  public Knowledge(
+      List<Cause> causes,
+      List<SignKind> signs,
+      List<CircumstanceKind> circumstances,
+      List<Style> styles,
+      List<ReadingKind> readings,
+      List<Source> sources,
+      List<Caution> cautions,
+      List<FieldHint> fields,
+      Map<String, List<String>> words,
+      List<Published> published,
+      Calibration calibration) {
+    this(
+        causes,
+        signs,
+        circumstances,
+        styles,
+        readings,
+        sources,
+        cautions,
+        fields,
+        words,
+        published,
+        calibration,
+        List.of(),
+        List.of());
   }
 }

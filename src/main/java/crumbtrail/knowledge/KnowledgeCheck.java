@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 
 /** Looks whether the catalogues hold together: unique keys, known references, complete entries. */
 final class KnowledgeCheck {
+  private static final String PAIRED = "acting-together.yaml";
   private static final String PAIRS = "published/pairs.csv";
 
   private final Knowledge knowledge;
@@ -48,6 +49,8 @@ final class KnowledgeCheck {
     check.fields();
     check.phrases();
     check.published();
+    check.faults.addAll(QuestionCheck.faults(knowledge, unread, places));
+    check.actingTogether();
     return check.faults;
   }
 
@@ -174,6 +177,30 @@ final class KnowledgeCheck {
             "Nearest: \"" + Nearest.of(pair.cause(), causes) + "\"");
       }
       cited(PAIRS, row, "", pair.source());
+    }
+  }
+
+  private void actingTogether() {
+    Set<String> causes = keys("causes", knowledge.causes(), Cause::key);
+    for (ActingTogether pair : knowledge.actingTogether()) {
+      String name = String.valueOf(pair.name());
+      if (pair.causes().size() != 2 || pair.causes().get(0).equals(pair.causes().get(1))) {
+        fault(PAIRED, name, "causes", "\"" + name + "\" is no pair", "Name two causes");
+      }
+      for (String key : pair.causes()) {
+        if (!causes.isEmpty() && !causes.contains(key)) {
+          fault(
+              PAIRED,
+              name,
+              "causes",
+              "\"" + key + "\" is no cause",
+              "Nearest: \"" + Nearest.of(key, causes) + "\"");
+        }
+      }
+      if (pair.why() == null || pair.why().isBlank()) {
+        fault(PAIRED, name, "", "\"" + name + "\" does not say why", "Say it under why");
+      }
+      cited(PAIRED, name, "source", pair.source());
     }
   }
 

@@ -66,7 +66,9 @@ public final class KnowledgeFolder {
             reader.list(folder.resolve("fields.yaml"), FieldHint.class),
             reader.words(),
             reader.published(),
-            reader.calibration());
+            reader.calibration(),
+            reader.optional("questions.yaml", QuestionKind.class),
+            reader.optional("acting-together.yaml", ActingTogether.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -89,7 +91,13 @@ public final class KnowledgeFolder {
     for (String catalogue : List.of("causes", "signs", "circumstances", "styles", "sources")) {
       reader.files(catalogue).forEach(file -> reader.places(entries, catalogue, file));
     }
-    for (String file : List.of("readings.yaml", "cautions.yaml", "fields.yaml")) {
+    for (String file :
+        List.of(
+            "readings.yaml",
+            "cautions.yaml",
+            "fields.yaml",
+            "questions.yaml",
+            "acting-together.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }
     Path pairs = folder.resolve("published").resolve("pairs.csv");
@@ -116,6 +124,12 @@ public final class KnowledgeFolder {
       all.addAll(list(file, entry));
     }
     return all;
+  }
+
+  // A folder may do without.
+  private <T> List<T> optional(String name, Class<T> entry) {
+    Path file = folder.resolve(name);
+    return Files.exists(file) ? list(file, entry) : List.of();
   }
 
   private <T> List<T> list(Path file, Class<T> entry) {

@@ -29,8 +29,8 @@ public record Places(Map<String, List<Entry>> entries) {
   /**
    * One entry.
    *
-   * @param key what it is known by: its key, name, id, for a field its circumstance, for a row its
-   *     first two cells
+   * @param key what it is known by: its key, name, id, what it is about, for a field its
+   *     circumstance, for a row its first two cells
    * @param file file below the rules folder, parted by slashes
    * @param line line of its first word, from 1
    * @param parts lines of what is in it: {@code "refines"}, {@code "phrases/3"}, {@code
@@ -127,7 +127,9 @@ public record Places(Map<String, List<Entry>> entries) {
         names.getOrDefault(
             "key",
             names.getOrDefault(
-                "id", names.getOrDefault("name", names.getOrDefault("circumstance", ""))));
+                "id",
+                names.getOrDefault(
+                    "name", names.getOrDefault("about", names.getOrDefault("circumstance", "")))));
     return new Entry(key, file, line, parts);
   }
 

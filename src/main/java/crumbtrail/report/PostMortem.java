@@ -1,24 +1,24 @@
 package crumbtrail.report;
 
 import crumbtrail.findings.Findings;
+import crumbtrail.findings.Firmness;
+import crumbtrail.findings.NextQuestions;
 import crumbtrail.findings.Ranking;
+import crumbtrail.findings.Reasoning;
 import crumbtrail.findings.Weights;
-import crumbtrail.rules.Evidence;
-import crumbtrail.rules.Facts;
 import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.workup.Heard;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
-import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * The whole way from a bake sheet to its report: workup, facts, rules, evidence, findings.
  * Immutable; safe for use by many threads.
  */
 public final class PostMortem {
+  private static final int QUESTIONS = 3;
+
   private final RuleBase rules;
   private final SheetWorkup workups;
   private final Ranking ranking;
@@ -39,14 +39,25 @@ public final class PostMortem {
 
   /** The report on one bake; never throws for what a sheet says. */
   public Report trace(BakeSheet sheet) {
-    Workup workup = workups.work(sheet);
-    List<Evidence> evidence = rules.run(Facts.of(workup));
-    Set<String> seen =
-        workup.heard().signs().stream()
-            .filter(Heard.Sign::seen)
-            .map(Heard.Sign::key)
-            .collect(Collectors.toSet());
-    Findings findings = ranking.rank(evidence, seen, workup.style().tags());
-    return new ReportWriter(rules.catalogue(), rules.version()).write(sheet, workup, findings);
+    try (Reasoning reasoning = reasoning()) {
+      Workup workup = reasoning.work(sheet);
+      Findings findings = reasoning.judge(workup);
+      return new ReportWriter(rules)
+          .write(
+              sheet,
+              workup,
+              findings,
+              Firmness.of(reasoning, sheet, workup, findings),
+              NextQuestions.of(reasoning, sheet, workup, findings, Set.of(), QUESTIONS));
+    }
+  }
+
+  /** An enquiry into one bake, question by question. */
+  public Enquiry enquire(BakeSheet sheet) {
+    return new Enquiry(rules.catalogue(), reasoning(), sheet);
+  }
+
+  private Reasoning reasoning() {
+    return new Reasoning(workups, rules, ranking);
   }
 }

@@ -2,6 +2,9 @@ package crumbtrail.report;
 
 import crumbtrail.findings.Finding;
 import crumbtrail.findings.Findings;
+import crumbtrail.findings.Firmness;
+import crumbtrail.findings.Question;
+import crumbtrail.findings.Together;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.CircumstanceKind;
@@ -9,10 +12,13 @@ import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Style;
 import crumbtrail.report.Report.EvidenceLine;
+import crumbtrail.report.Report.Joint;
 import crumbtrail.report.Report.RankedCause;
 import crumbtrail.report.Report.Understood;
 import crumbtrail.report.Report.WorkedReading;
 import crumbtrail.rules.Evidence;
+import crumbtrail.rules.RuleBase;
+import crumbtrail.rules.WrittenRule;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Heard;
 import crumbtrail.workup.Reading;
@@ -21,28 +27,46 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** Puts findings into the words and shape of the report. */
 final class ReportWriter {
-  private final Catalogue catalogue;
-  private final String version;
-  private final FactWords words;
+  /** Causes that are told at length. */
+  private static final int TOLD = 3;
 
-  ReportWriter(Catalogue catalogue, String version) {
-    this.catalogue = catalogue;
-    this.version = version;
+  private final RuleBase rules;
+  private final Catalogue catalogue;
+  private final FactWords words;
+  private final Story story;
+
+  ReportWriter(RuleBase rules) {
+    this.rules = rules;
+    this.catalogue = rules.catalogue();
     this.words = new FactWords(catalogue);
+    this.story = new Story(catalogue);
   }
 
-  Report write(BakeSheet sheet, Workup workup, Findings findings) {
+  Report write(
+      BakeSheet sheet,
+      Workup workup,
+      Findings findings,
+      Firmness firmness,
+      List<Question> questions) {
+    Together together = Together.of(catalogue, findings);
     return new Report(
         sheet.title(),
         workup.style().name(),
-        findings.ranked().stream().map(this::cause).toList(),
-        findings.together(),
+        causes(findings.ranked()),
+        together.keys(),
+        rounded(together.probability(), 4),
+        together.joint().stream()
+            .map(one -> new Joint(one.causes(), one.why(), catalogue.cited(one.source())))
+            .toList(),
         findings.unexplained(),
+        Outlook.firmness(firmness, catalogue),
+        questions.stream().map(Outlook::question).toList(),
         workup.heard().notUnderstood(),
         understood(workup.heard()),
         workup.assumptions(),
@@ -50,32 +74,58 @@ final class ReportWriter {
         readings(workup.readings()),
         CourseTables.of(workup),
         Cautions.of(catalogue.knowledge(), sheet, workup, findings),
-        version);
+        rules.version());
   }
 
-  private RankedCause cause(Finding finding) {
+  private List<RankedCause> causes(List<Finding> ranked) {
+    List<RankedCause> causes = new ArrayList<>();
+    for (Finding finding : ranked) {
+      causes.add(cause(finding, causes.size() < TOLD));
+    }
+    return causes;
+  }
+
+  private RankedCause cause(Finding finding, boolean told) {
     Cause cause = finding.cause();
     return new RankedCause(
         cause.key(),
         cause.name(),
         cause.stage(),
         rounded(finding.probability(), 4),
+        told ? story.of(finding) : null,
         cause.what(),
         cause.change(),
         cause.tell(),
-        finding.evidence().stream().map(this::evidence).toList(),
+        finding.evidence().stream().map(one -> evidence(one, told)).toList(),
         finding.explains(),
         cause.sources().stream().map(catalogue::cited).toList());
   }
 
-  private EvidenceLine evidence(Evidence evidence) {
+  private EvidenceLine evidence(Evidence evidence, boolean told) {
     return new EvidenceLine(
         evidence.rule(),
+        told ? rules.written(evidence.rule()).map(ReportWriter::text).orElse(null) : null,
         evidence.strand(),
         rounded(evidence.decibans(), 1),
         evidence.lesson(),
         evidence.facts().stream().map(words::of).distinct().toList(),
         catalogue.cited(evidence.source()));
+  }
+
+  private static Report.RuleText text(WrittenRule rule) {
+    return new Report.RuleText(
+        rule.conditions().stream().map(WrittenRule.Condition::sentence).toList(),
+        rule.verdicts().stream().map(ReportWriter::says).toList());
+  }
+
+  // As the rule's writer puts it: Suspect "salt too low" firmly.
+  private static String says(WrittenRule.Verdict verdict) {
+    String cause = "\"" + Catalogue.spoken(verdict.cause()) + "\"";
+    if (verdict.strength() == WrittenRule.Strength.CLEAR) {
+      return "Clear " + cause;
+    }
+    String word = verdict.strength().name().toLowerCase(Locale.ROOT);
+    return (verdict.speaksFor() ? "Suspect " : "Doubt ") + cause + " " + word;
   }
 
   private List<Understood> understood(Heard heard) {

@@ -26,6 +26,7 @@ public final class TextReport {
     page.head(report);
     page.causes(report);
     page.open(report);
+    page.outlook(report);
     page.formula(report.formula());
     page.workup(report.workup());
     page.courses(report.courses(), report.workup());
@@ -77,7 +78,7 @@ public final class TextReport {
             cut(name, NAME),
             bar(cause.probability()),
             percent(cause.probability())));
-    paragraph("   ", cause.what());
+    paragraph("   ", cause.story() == null ? cause.what() : cause.what() + " " + cause.story());
     evidence("   for      ", cause.evidence().stream().filter(e -> e.decibans() > 0).toList());
     evidence("   against  ", cause.evidence().stream().filter(e -> e.decibans() < 0).toList());
     paragraph("   change   ", cause.change());
@@ -94,12 +95,37 @@ public final class TextReport {
       section("Together");
       paragraph(
           "",
-          "These account for everything you saw: "
+          "The fewest plausible causes that account for all you saw: "
               + String.join(", ", names(report, report.together()))
-              + ".");
+              + " ("
+              + percent(report.togetherProbability())
+              + " that all were at work).");
+      report.actingTogether().forEach(joint -> paragraph("- ", acting(report, joint)));
     }
     list("Nothing here accounts for", report.unexplained());
     list("Not understood", report.notUnderstood());
+  }
+
+  private static String acting(Report report, Report.Joint joint) {
+    return "These act together: "
+        + String.join(" and ", names(report, joint.causes()))
+        + ". "
+        + joint.why();
+  }
+
+  private void outlook(Report report) {
+    Report.Firmness firmness = report.firmness();
+    if (firmness != null && !report.causes().isEmpty()) {
+      section("How firm this is");
+      paragraph("", OutlookWords.firmness(report));
+      firmness.matters().forEach(matter -> paragraph("- ", matter.advice()));
+    }
+    if (!report.askNext().isEmpty()) {
+      section("Look at this next");
+      for (Report.NextQuestion question : report.askNext()) {
+        paragraph("- ", question.question() + " " + question.how() + " (" + question.cost() + ")");
+      }
+    }
   }
 
   private void formula(Report.FormulaTable formula) {

@@ -13,8 +13,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.kie.api.KieBase;
 import org.kie.api.KieServices;
@@ -29,12 +33,15 @@ public final class RuleBase {
   private final Catalogue catalogue;
   private final Pantry pantry;
   private final KieBase base;
+  private final Parts parts;
+  private volatile Written written;
 
-  private RuleBase(String version, Catalogue catalogue, Pantry pantry, KieBase base) {
+  private RuleBase(String version, Catalogue catalogue, Pantry pantry, KieBase base, Parts parts) {
     this.version = version;
     this.catalogue = catalogue;
     this.pantry = pantry;
     this.base = base;
+    this.parts = parts;
   }
 
   /** The rule base that was compiled with the program. */
@@ -64,7 +71,8 @@ public final class RuleBase {
     }
     Path compiled = cache.resolve(version);
     Path stamp = compiled.resolve(RuleBaseBuilder.VERSION);
-    if (!Files.exists(stamp)) {
+    // What an older program compiled has no text of the rules beside it.
+    if (!Files.exists(stamp) || !Files.exists(compiled.resolve(RuleBaseBuilder.TEXT))) {
       progress.accept("Checking the rules in " + folder + " …");
       RuleFolder checked = RuleFolder.read(folder);
       progress.accept("Compiling " + checked.rules().size() + " rules; this takes some seconds …");
@@ -105,6 +113,53 @@ public final class RuleBase {
   }
 
   /**
+   * A rule as it is written. The text is read when it is first asked for.
+   *
+   * @param name the rule's name
+   */
+  public Optional<WrittenRule> written(String name) {
+    return Optional.ofNullable(text().byName().get(name));
+  }
+
+  /**
+   * The rules that look at a sign, circumstance or reading, be it there or not.
+   *
+   * @param key its stable key or name
+   */
+  public List<WrittenRule> rulesOn(String key) {
+    return text().byKey().getOrDefault(key, List.of());
+  }
+
+  // Read twice at worst, by two threads that come first together.
+  private Written text() {
+    Written known = written;
+    if (known == null) {
+      try (InputStream in = parts.open(RuleBaseBuilder.TEXT)) {
+        known = Written.of(new ObjectMapper().readValue(in, RuleBook.Text.class).rules());
+      } catch (IOException missing) {
+        throw new UncheckedIOException("the text of the rules cannot be read", missing);
+      }
+      written = known;
+    }
+    return known;
+  }
+
+  private record Written(Map<String, WrittenRule> byName, Map<String, List<WrittenRule>> byKey) {
+    static Written of(List<WrittenRule> rules) {
+      Map<String, WrittenRule> byName = new HashMap<>();
+      Map<String, List<WrittenRule>> byKey = new HashMap<>();
+      for (WrittenRule rule : rules) {
+        byName.put(rule.name(), rule);
+        rule.conditions().stream()
+            .flatMap(condition -> condition.keys().stream())
+            .distinct()
+            .forEach(key -> byKey.computeIfAbsent(key, one -> new ArrayList<>()).add(rule));
+      }
+      return new Written(byName, byKey);
+    }
+  }
+
+  /**
    * Runs all rules over the facts of one bake.
    *
    * @param facts readings, signs, circumstances, the bread; the order does not matter
@@ -139,7 +194,7 @@ public final class RuleBase {
     try (InputStream in = parts.open(RuleBaseBuilder.MODULE)) {
       base = base(in, version);
     }
-    return new RuleBase(version, new Catalogue(knowledge), Pantry.of(ingredients), base);
+    return new RuleBase(version, new Catalogue(knowledge), Pantry.of(ingredients), base, parts);
   }
 
   private static KieBase base(InputStream module, String version) {

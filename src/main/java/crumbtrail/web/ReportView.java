@@ -8,8 +8,11 @@ import java.util.List;
  *
  * @param title the baker's name for the bake, or empty
  * @param style the style that the bread was taken for, or empty
- * @param together names of the fewest causes that account for everything seen
+ * @param together names of the fewest plausible causes that account for everything seen
+ * @param togetherNotes what else there is to say about them, in sentences
  * @param unexplained names of what was seen and no cause accounts for
+ * @param firmness how firm the ranking is, in sentences; empty where nothing is ranked
+ * @param next questions, and how to answer them
  * @param notUnderstood the baker's words that were not understood, as typed
  * @param understood how the other words were read
  * @param formula the ingredients, line by line
@@ -24,7 +27,10 @@ public record ReportView(
     String style,
     List<Cause> causes,
     List<String> together,
+    List<String> togetherNotes,
     List<String> unexplained,
+    List<String> firmness,
+    List<Pair> next,
     List<String> notUnderstood,
     List<Pair> understood,
     List<String> assumptions,
@@ -43,6 +49,7 @@ public record ReportView(
    * @param likelihood the probability in words: "very likely"
    * @param percent the probability with its sign: "83 %"
    * @param bar the probability as a whole number from 0 to 100, for drawing
+   * @param story why it is suspected, in sentences, or empty
    * @param what what went wrong, one sentence
    * @param tell how to tell it from its neighbours
    * @param change what to do next time
@@ -57,6 +64,7 @@ public record ReportView(
       String likelihood,
       String percent,
       int bar,
+      String story,
       String what,
       String tell,
       String change,
@@ -72,8 +80,10 @@ public record ReportView(
    * @param weight how much it counts, in words: "firm"
    * @param readings what on this sheet matched, each as a short text
    * @param source number of the source in the list of the cause: "[2]", or empty
+   * @param rule the rule in its own sentences, line by line, or empty
    */
-  public record Evidence(String because, String weight, List<String> readings, String source) {}
+  public record Evidence(
+      String because, String weight, List<String> readings, String source, List<String> rule) {}
 
   /** Two texts that belong together: a name and what it stands for. */
   public record Pair(String name, String value) {}

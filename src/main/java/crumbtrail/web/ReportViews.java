@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import crumbtrail.report.Amounts;
+import crumbtrail.report.OutlookWords;
 import crumbtrail.report.ReadingTable;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
@@ -32,7 +33,10 @@ final class ReportViews {
         orEmpty(report.style()),
         report.causes().stream().map(c -> cause(c, names)).toList(),
         named(report.together(), names),
+        together(report, names),
         named(report.unexplained(), names),
+        firmness(report),
+        next(report),
         report.notUnderstood(),
         report.understood().stream().map(u -> new Pair(u.said(), reading(u))).toList(),
         report.assumptions(),
@@ -45,6 +49,52 @@ final class ReportViews {
         report.cautions());
   }
 
+  private static List<String> together(Report report, Map<String, String> names) {
+    List<String> notes = new ArrayList<>();
+    if (report.together().size() > 1) {
+      notes.add(
+          "That all of them were at work: "
+              + ReportWords.percent(report.togetherProbability())
+              + ".");
+    }
+    report
+        .actingTogether()
+        .forEach(
+            joint ->
+                notes.add(
+                    "These act together: "
+                        + String.join(" and ", named(joint.causes(), names))
+                        + ". "
+                        + joint.why()));
+    return notes;
+  }
+
+  private static List<String> firmness(Report report) {
+    List<String> words = new ArrayList<>();
+    if (report.firmness() != null && !report.causes().isEmpty()) {
+      words.add(OutlookWords.firmness(report));
+      report.firmness().matters().forEach(matter -> words.add(matter.advice()));
+    }
+    return words;
+  }
+
+  private static List<Pair> next(Report report) {
+    return report.askNext().stream()
+        .map(one -> new Pair(one.question(), one.how() + " (" + one.cost() + ")"))
+        .toList();
+  }
+
+  private static List<String> rule(EvidenceLine line) {
+    List<String> rule = new ArrayList<>();
+    if (line.says() != null) {
+      line.says()
+          .when()
+          .forEach(sentence -> rule.add(rule.isEmpty() ? "when " + sentence : "and " + sentence));
+      rule.add("then " + String.join("; ", line.says().then()));
+    }
+    return rule;
+  }
+
   private static ReportView.Cause cause(RankedCause cause, Map<String, String> names) {
     References sources = new References();
     List<Evidence> speaksFor = new ArrayList<>();
@@ -55,7 +105,8 @@ final class ReportViews {
               line.because(),
               ReportWords.weight(line.decibans()),
               line.readings(),
-              sources.cite(line.source()));
+              sources.cite(line.source()),
+              rule(line));
       if (line.decibans() < 0) {
         // The report puts the strongest against last; the page reads it first.
         speaksAgainst.add(0, evidence);
@@ -70,6 +121,7 @@ final class ReportViews {
         ReportWords.likelihood(cause.probability()),
         ReportWords.percent(cause.probability()),
         (int) Math.round(100 * Math.max(0, Math.min(1, cause.probability()))),
+        orEmpty(cause.story()),
         orEmpty(cause.what()),
         orEmpty(cause.tell()),
         orEmpty(cause.change()),

@@ -107,6 +107,10 @@ public final class Hearing {
     }
 
     void remark(String words) {
+      if (catalogue.circumstance(words.strip()).isPresent()) {
+        circumstance(words.strip(), words);
+        return;
+      }
       boolean understood = circumstances(words);
       understood |= signs(words, Optional.empty());
       if (!understood) {

@@ -91,6 +91,22 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
     return new RisePlan(List.copyOf(bulk), List.copyOf(proof), punched);
   }
 
+  /**
+   * The temperature that is assumed for a place where the dough rose for a time that is told.
+   *
+   * @param stages the rise
+   * @param habit what is usual for the bread, null if nothing is
+   * @return empty where nothing is assumed
+   */
+  static Optional<Double> assumed(
+      BakeProcess process, Set<String> told, List<Stage> stages, Style.Spell habit) {
+    Place place = place(process, told, habit);
+    boolean open =
+        stages.stream()
+            .anyMatch(stage -> stage.time().isPresent() && stage.temperature().isEmpty());
+    return open && place.guessed() ? Optional.of(place.celsius()) : Optional.empty();
+  }
+
   /** A place of which the sheet says no temperature. */
   private record Place(double celsius, boolean guessed) {}
 

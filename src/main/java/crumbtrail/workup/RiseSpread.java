@@ -16,7 +16,7 @@ final class RiseSpread {
   // Degrees either way (our judgement): of a dough or a place that was measured or worked out, and
   // of one that was assumed.
   private static final double TOLD = 1;
-  private static final double GUESSED = 3;
+  static final double GUESSED = 3;
 
   private final Dose dose;
   private final double start;

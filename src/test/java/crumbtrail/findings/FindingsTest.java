@@ -87,7 +87,7 @@ class FindingsTest {
         Ranking.of(catalogue("a"), List.of(evidence("a", "crumb", 6, "dense")), SEEN);
 
     assertThat(findings.unexplained()).containsExactly("blue", "pale");
-    assertThat(findings.together()).containsExactly("a");
+    assertThat(findings.explained()).containsExactly("dense");
   }
 
   @Test
@@ -129,7 +129,7 @@ class FindingsTest {
                         + Math.round(finding.decibans() * 1e6)
                         + finding.evidence()
                         + finding.explains()));
-    shown.add(findings.together().toString() + findings.unexplained());
+    shown.add(findings.explained().toString() + findings.unexplained());
     return shown;
   }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /**
  * The report on a sheet that uses every key a sheet may have, field by field. What later work adds
- * (firmness, askNext, corrections) is looked for there.
+ * (corrections) is looked for there.
  */
 class ContractTest {
   private static final Path SHEET = Path.of("src", "test", "resources", "contract-sheet.json");
@@ -33,7 +33,15 @@ class ContractTest {
     assertThat(report.fieldNames())
         .toIterable()
         .contains(
-            "causes", "together", "unexplained", "notUnderstood", "formula", "workup", "cautions");
+            "causes",
+            "together",
+            "unexplained",
+            "notUnderstood",
+            "firmness",
+            "askNext",
+            "formula",
+            "workup",
+            "cautions");
   }
 
   @Test
@@ -84,6 +92,63 @@ class ContractTest {
     assertThat(keys).containsAll(together);
     assertThat(explained).contains("pale-crust");
     assertThat(texts(report.get("unexplained"))).doesNotContainAnyElementsOf(explained);
+  }
+
+  @Test
+  void the_set_that_stands_together_has_a_likelihood_and_says_what_acts_together() {
+    assertThat(report.get("togetherProbability").asDouble()).isBetween(0.0, 1.0);
+    List<String> together = texts(report.get("together"));
+    for (JsonNode joint : report.get("actingTogether")) {
+      assertThat(together).containsAll(texts(joint.get("causes")));
+      assertThat(joint.get("why").asText()).isNotBlank();
+      assertThat(joint.get("source").asText()).isNotBlank();
+    }
+  }
+
+  @Test
+  void firmness_tells_runs_shares_and_what_matters() {
+    JsonNode firmness = report.get("firmness");
+    assertThat(firmness.get("runs").asInt()).isIn(1, 300);
+    double sum = 0;
+    for (JsonNode share : firmness.get("firstIn")) {
+      sum += share.asDouble();
+    }
+    assertThat(sum).isBetween(0.99, 1.01);
+    for (JsonNode matter : firmness.get("matters")) {
+      for (String text : List.of("what", "from", "to", "advice")) {
+        assertThat(matter.get(text).asText()).as(text).isNotBlank();
+      }
+      assertThat(matter.has("reading")).isTrue();
+      assertThat(matter.has("moves")).isTrue();
+    }
+  }
+
+  @Test
+  void three_questions_come_next_with_how_to_answer_them_and_what_that_costs() {
+    assertThat(report.get("askNext")).hasSize(3);
+    for (JsonNode question : report.get("askNext")) {
+      for (String text : List.of("about", "question", "how", "cost", "answer")) {
+        assertThat(question.get(text).asText()).as(text).isNotBlank();
+      }
+      assertThat(question.get("bits").asDouble()).isBetween(0.0, 1.6);
+    }
+  }
+
+  @Test
+  void the_first_three_causes_are_told_as_a_story_with_the_rules_behind_it() {
+    for (int place = 0; place < report.get("causes").size(); place++) {
+      JsonNode cause = report.get("causes").get(place);
+      if (place < 3) {
+        assertThat(cause.get("story").asText()).endsWith(".").doesNotContain("null");
+        for (JsonNode evidence : cause.get("evidence")) {
+          assertThat(evidence.at("/says/when")).isNotEmpty();
+          assertThat(evidence.at("/says/then/0").asText())
+              .matches("(Suspect|Doubt|Clear) \"[a-z -]+\".*");
+        }
+      } else {
+        assertThat(cause.has("story")).isFalse();
+      }
+    }
   }
 
   /** 500 g and 100 g of flour; 310 g and 100 g of water; 6 g of salt. */

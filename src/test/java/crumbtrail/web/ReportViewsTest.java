@@ -56,6 +56,18 @@ class ReportViewsTest {
   }
 
   @Test
+  void whatActsTogetherHowFirmItIsAndWhatToAskAreTold() {
+    ReportView view = view();
+    assertThat(view.togetherNotes())
+        .containsExactly(
+            "That all of them were at work: 40 %.",
+            "These act together: proofed too long and never heard of. Hand in hand.");
+    assertThat(view.firmness()).hasSize(2).last().isEqualTo("Weigh the flour.");
+    assertThat(view.firmness().get(0)).contains("300").contains("proofed too long in 91 %");
+    assertThat(view.next()).containsExactly(new ReportView.Pair("Is it gummy?", "Cut it. (look)"));
+  }
+
+  @Test
   void figuresCarryUnitSpreadAndPlace() {
     assertThat(view().readings())
         .extracting(ReportView.Group::name)
@@ -90,7 +102,8 @@ class ReportViewsTest {
   }
 
   private static EvidenceLine evidence(String because, double decibans) {
-    return new EvidenceLine("rule", "strand", decibans, because, List.of(), "common practice");
+    return new EvidenceLine(
+        "rule", null, "strand", decibans, because, List.of(), "common practice");
   }
 
   private static ReportView view(EvidenceLine... evidence) {
@@ -100,6 +113,7 @@ class ReportViewsTest {
             "proofed too long",
             "proof",
             0.83,
+            null,
             "",
             "",
             "",
@@ -129,7 +143,20 @@ class ReportViewsTest {
             "white tin loaf",
             List.of(cause),
             List.of("over-proofed", "never-heard-of"),
+            0.4,
+            List.of(
+                new Report.Joint(
+                    List.of("over-proofed", "never-heard-of"), "Hand in hand.", "common practice")),
             List.of("sour-flavour"),
+            new Report.Firmness(
+                300,
+                Map.of("over-proofed", 0.91),
+                List.of(
+                    new Report.Matter(
+                        "1 cup flour", "120 g", "160 g", "hydration", "", "Weigh the flour."))),
+            List.of(
+                new Report.NextQuestion(
+                    "gummy-crumb", "Is it gummy?", "Cut it.", 0.4, "look", "yes or no")),
             List.of(),
             List.of(
                 new Understood(

@@ -32,9 +32,11 @@ final class Samples {
             text,
             text,
             text,
+            text,
             List.of(
-                new EvidenceLine(text, text, 10, text, texts, text),
-                new EvidenceLine(text, text, -3, text, texts, text)),
+                new EvidenceLine(
+                    text, new Report.RuleText(texts, texts), text, 10, text, texts, text),
+                new EvidenceLine(text, null, text, -3, text, texts, text)),
             texts,
             texts);
     return new Report(
@@ -42,7 +44,12 @@ final class Samples {
         text,
         Collections.nCopies(5, cause),
         texts,
+        0.4,
+        List.of(new Report.Joint(texts, text, text)),
         texts,
+        new Report.Firmness(
+            300, Map.of(text, 0.9), List.of(new Report.Matter(text, text, text, text, text, text))),
+        List.of(new Report.NextQuestion(text, text, text, 0.4, text, text)),
         texts,
         List.of(new Understood(text, text, text, text)),
         texts,
@@ -114,15 +121,15 @@ final class Samples {
   /** A report that says nothing. */
   static Report empty() {
     return new Report(
-        null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), null,
-        Map.of(), null, List.of(), null);
+        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(),
+        List.of(), List.of(), null, Map.of(), null, List.of(), null);
   }
 
   /** A report that has courses and nothing else. */
   static Report with(Courses courses) {
     return new Report(
-        null, null, List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), null,
-        Map.of(), courses, List.of(), null);
+        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(),
+        List.of(), List.of(), null, Map.of(), courses, List.of(), null);
   }
 
   static Tracer making(Report report) {

@@ -1,0 +1,225 @@
+package crumbtrail.findings;
+
+import crumbtrail.rules.Evidence;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Reading;
+import crumbtrail.workup.Reading.Known;
+import crumbtrail.workup.Uncertain;
+import crumbtrail.workup.Uncertainties;
+import crumbtrail.workup.Workup;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+
+/**
+ * How firm a ranking is where the sheet leaves something open.
+ *
+ * @param runs how often the pipeline was run; 1 where nothing is open
+ * @param firstIn share of the runs in which each cause came first, the largest first
+ * @param matters what leaves the ranking open, the most telling first
+ */
+public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matters) {
+  /** A few hundred runs tell a share to two or three points. */
+  private static final int RUNS = 300;
+
+  /** Any fixed number does; the same sheet gets the same answer. */
+  private static final long SEED = 20_011;
+
+  private static final int MOST = 3;
+
+  /** How much sooner a reading is shown for being one on which the first causes rest. */
+  private static final double HEEDED = 4;
+
+  /** Probability moved in all below which an open quantity is not worth a word (our choice). */
+  private static final double LEAST = 0.02;
+
+  public Firmness {
+    matters = List.copyOf(matters);
+  }
+
+  /**
+   * Something open that matters.
+   *
+   * @param uncertain what is open
+   * @param reading name of the reading that it moves most for its usual range, empty if none
+   * @param from the reading with the quantity at its low end
+   * @param to the reading with the quantity at its high end
+   * @param effect probability that it moves, summed over the causes
+   */
+  public record Matter(
+      Uncertain uncertain, String reading, double from, double to, double effect) {}
+
+  /**
+   * Tries a sheet in the ways that it leaves open. Each open quantity is drawn from a triangle over
+   * its plausible values with its peak at the value that is reckoned with (our choice), apart from
+   * the others; every draw goes through the whole pipeline.
+   *
+   * @param findings on the sheet as it stands
+   */
+  public static Firmness of(
+      Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings) {
+    List<Uncertain> open = Uncertainties.of(sheet, workup, reasoning.pantry());
+    if (open.isEmpty()) {
+      Map<String, Double> alone = new LinkedHashMap<>();
+      first(findings).ifPresent(key -> alone.put(key, 1.0));
+      return new Firmness(1, alone, List.of());
+    }
+    return new Firmness(
+        RUNS,
+        shares(reasoning, sheet, workup, open),
+        matters(reasoning, sheet, workup, open, findings));
+  }
+
+  private static Map<String, Double> shares(
+      Reasoning reasoning, BakeSheet sheet, Workup workup, List<Uncertain> open) {
+    SplittableRandom random = new SplittableRandom(SEED);
+    Map<String, Integer> times = new HashMap<>();
+    for (int run = 0; run < RUNS; run++) {
+      BakeSheet drawn = sheet;
+      for (Uncertain one : open) {
+        drawn = one.settle(drawn, triangle(one, random.nextDouble()));
+      }
+      first(reasoning.standing(drawn(reasoning, drawn, workup)))
+          .ifPresent(key -> times.merge(key, 1, Integer::sum));
+    }
+    Map<String, Double> shares = new LinkedHashMap<>();
+    times.entrySet().stream()
+        .sorted(
+            Map.Entry.<String, Integer>comparingByValue()
+                .reversed()
+                .thenComparing(Map.Entry.comparingByKey()))
+        .forEach(entry -> shares.put(entry.getKey(), entry.getValue() / (double) RUNS));
+    return shares;
+  }
+
+  // A value is no better known for having been drawn: readings keep the standing that they have on
+  // the sheet itself, and none comes in that the sheet does not have.
+  private static Workup drawn(Reasoning reasoning, BakeSheet sheet, Workup as) {
+    Map<String, Reading> standing = byName(as);
+    Workup drawn = reasoning.work(sheet);
+    List<Reading> readings = new ArrayList<>();
+    for (Reading reading : drawn.readings()) {
+      Reading old = standing.get(reading.name());
+      if (old != null) {
+        readings.add(
+            new Reading(
+                reading.name(),
+                reading.value(),
+                reading.low(),
+                reading.high(),
+                old.known(),
+                reading.usual(),
+                old.trust()));
+      }
+    }
+    return new Workup(
+        drawn.style(),
+        drawn.formula(),
+        readings,
+        drawn.heard(),
+        drawn.assumptions(),
+        drawn.rise(),
+        drawn.bake());
+  }
+
+  private static Map<String, Reading> byName(Workup workup) {
+    return workup.readings().stream().collect(Collectors.toMap(Reading::name, reading -> reading));
+  }
+
+  private static Optional<String> first(Findings findings) {
+    return findings.ranked().stream().findFirst().map(one -> one.cause().key());
+  }
+
+  /** The value below which this share of a triangular distribution lies. */
+  static double triangle(Uncertain open, double share) {
+    double width = open.high() - open.low();
+    if (width <= 0) {
+      return open.value();
+    }
+    double left = (open.value() - open.low()) / width;
+    return share < left
+        ? open.low() + width * Math.sqrt(share * left)
+        : open.high() - width * Math.sqrt((1 - share) * (1 - left));
+  }
+
+  private static List<Matter> matters(
+      Reasoning reasoning,
+      BakeSheet sheet,
+      Workup workup,
+      List<Uncertain> open,
+      Findings findings) {
+    Set<String> heeded =
+        findings.ranked().stream()
+            .limit(MOST)
+            .flatMap(one -> one.evidence().stream())
+            .map(Evidence::facts)
+            .flatMap(List::stream)
+            .filter(Reading.class::isInstance)
+            .map(fact -> ((Reading) fact).name())
+            .collect(Collectors.toSet());
+    List<Matter> matters = new ArrayList<>();
+    for (Uncertain one : open) {
+      Workup low = drawn(reasoning, one.settle(sheet, one.low()), workup);
+      Workup high = drawn(reasoning, one.settle(sheet, one.high()), workup);
+      double effect = moved(reasoning.standing(low), reasoning.standing(high));
+      if (effect >= LEAST) {
+        matters.add(matter(one, low, high, heeded, effect));
+      }
+    }
+    return matters.stream()
+        .sorted(
+            Comparator.comparingDouble(Matter::effect)
+                .reversed()
+                .thenComparing(matter -> matter.uncertain().what()))
+        .limit(MOST)
+        .toList();
+  }
+
+  private static double moved(Findings low, Findings high) {
+    Map<String, Double> moved = new HashMap<>();
+    low.ranked().forEach(one -> moved.put(one.cause().key(), -one.probability()));
+    high.ranked().forEach(one -> moved.merge(one.cause().key(), one.probability(), Double::sum));
+    return moved.values().stream().mapToDouble(Math::abs).sum();
+  }
+
+  // The reading to show is one that is worked out, moves far for its usual range, and that the
+  // first causes rest on.
+  private static Matter matter(
+      Uncertain open, Workup low, Workup high, Set<String> heeded, double effect) {
+    Map<String, Reading> ends = byName(high);
+    String name = "";
+    double from = 0;
+    double to = 0;
+    double farthest = 0;
+    for (Reading reading : low.readings()) {
+      Reading end = ends.get(reading.name());
+      if (end != null) {
+        double weight = heeded.contains(reading.name()) ? HEEDED : 1;
+        double far = far(reading, end) * (reading.known() == Known.MEASURED ? 1 / HEEDED : weight);
+        if (far > farthest) {
+          farthest = far;
+          name = reading.name();
+          from = reading.value();
+          to = end.value();
+        }
+      }
+    }
+    return new Matter(open, name, from, to, effect);
+  }
+
+  private static double far(Reading low, Reading high) {
+    double width =
+        low.usual()
+            .map(range -> range.high() - range.low())
+            .filter(wide -> wide > 0)
+            .orElse(Math.max(Math.abs(low.value()), Math.abs(high.value())));
+    return width <= 0 ? 0 : Math.abs(high.value() - low.value()) / width;
+  }
+}

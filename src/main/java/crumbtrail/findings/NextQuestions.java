@@ -1,0 +1,232 @@
+package crumbtrail.findings;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Cause;
+import crumbtrail.knowledge.QuestionKind;
+import crumbtrail.knowledge.QuestionKind.Cost;
+import crumbtrail.knowledge.ReadingKind;
+import crumbtrail.knowledge.SignKind;
+import crumbtrail.knowledge.Style;
+import crumbtrail.rules.WrittenRule;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.BakeSheet.Degree;
+import crumbtrail.workup.Heard;
+import crumbtrail.workup.Reading;
+import crumbtrail.workup.Reading.Known;
+import crumbtrail.workup.Workup;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What to look at next. Each question that is still open is put to the pipeline with each of its
+ * answers, and weighed by what the answer is expected to teach for what it costs.
+ */
+public final class NextQuestions {
+  /** Questions that would teach less are not worth a baker's time: our choice. */
+  private static final double LEAST_BITS = 0.002;
+
+  /** The causes between which a question is to decide: the first in the ranking. */
+  private static final int LEADING = 8;
+
+  /** An amount is below what is usual, usual, or above it (our choice). */
+  private static final double[] LOW_USUAL_HIGH = {0.25, 0.5, 0.25};
+
+  /** How far outside the usual range an unusual amount is taken, in widths of the range. */
+  private static final double OUTSIDE = 0.75;
+
+  private final Reasoning reasoning;
+  private final Catalogue catalogue;
+  private final BakeSheet sheet;
+  private final Workup workup;
+  private final List<Cause> causes;
+  private final Set<String> concerned = new HashSet<>();
+  private final Beliefs now;
+  private final Set<String> answered = new HashSet<>();
+  private final List<Question> worth = new ArrayList<>();
+
+  private NextQuestions(
+      Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings, Set<String> passed) {
+    this.reasoning = reasoning;
+    this.catalogue = reasoning.catalogue();
+    this.sheet = sheet;
+    this.workup = workup;
+    this.causes =
+        findings.ranked().isEmpty()
+            ? catalogue.knowledge().causes()
+            : findings.ranked().stream().limit(LEADING).map(Finding::cause).toList();
+    causes.forEach(this::concern);
+    this.now = beliefs(findings);
+    answered.addAll(passed);
+    workup.heard().signs().forEach(sign -> answered.add(sign.key()));
+    workup.heard().circumstances().forEach(one -> answered.add(one.key()));
+  }
+
+  /**
+   * The questions most worth asking, best first.
+   *
+   * @param findings on the sheet as it stands
+   * @param passed what was asked before, to no avail
+   * @param most how many at most
+   */
+  public static List<Question> of(
+      Reasoning reasoning,
+      BakeSheet sheet,
+      Workup workup,
+      Findings findings,
+      Set<String> passed,
+      int most) {
+    NextQuestions next = new NextQuestions(reasoning, sheet, workup, findings, passed);
+    next.signs();
+    next.circumstances();
+    next.readings();
+    return next.worth.stream()
+        .sorted(
+            Comparator.comparingDouble(Question::worth).reversed().thenComparing(Question::about))
+        .limit(most)
+        .toList();
+  }
+
+  private void signs() {
+    for (SignKind sign : catalogue.knowledge().signs()) {
+      QuestionKind kind = catalogue.question(sign.key()).orElseGet(() -> QuestionKind.plain(sign));
+      if (open(kind) && bears(sign.key())) {
+        put(
+            kind,
+            kind.how() == null ? sign.look() : kind.how(),
+            kind.cost() == null ? Cost.of(sign.place()) : kind.cost(),
+            yesNo(kind),
+            List.of(
+                beliefs(seen(sign.key(), true)),
+                heedsNo(sign.key()) ? beliefs(seen(sign.key(), false)) : now));
+      }
+    }
+  }
+
+  // No model asks what was seen, so the numbers stand as they were worked out.
+  private Findings seen(String sign, boolean yes) {
+    List<Heard.Sign> signs = new ArrayList<>(workup.heard().signs());
+    signs.add(new Heard.Sign(sign, yes, Degree.PLAIN, sign));
+    Heard heard = new Heard(signs, workup.heard().circumstances(), workup.heard().notUnderstood());
+    return reasoning.standing(
+        new Workup(
+            workup.style(),
+            workup.formula(),
+            workup.readings(),
+            heard,
+            workup.assumptions(),
+            workup.rise(),
+            workup.bake()));
+  }
+
+  private void circumstances() {
+    for (QuestionKind kind : catalogue.knowledge().questions()) {
+      if (catalogue.circumstance(kind.about()).isPresent()
+          && open(kind)
+          && (bears(kind.about()) || (kind.no() != null && bears(kind.no())))) {
+        Beliefs yes = beliefs(answered(answer(kind, true)));
+        Beliefs no = kind.no() == null ? now : beliefs(answered(answer(kind, false)));
+        put(kind, kind.how(), kind.cost(), yesNo(kind), List.of(yes, no));
+      }
+    }
+  }
+
+  private Findings answered(BakeSheet altered) {
+    return reasoning.standing(reasoning.work(altered));
+  }
+
+  private BakeSheet answer(QuestionKind kind, boolean yes) {
+    return Answers.with(sheet, catalogue, kind.about(), yes, Optional.empty());
+  }
+
+  private void readings() {
+    for (QuestionKind kind : catalogue.knowledge().questions()) {
+      Optional<ReadingKind> reading = catalogue.reading(kind.about());
+      if (reading.isPresent() && open(kind) && missing(kind.about())) {
+        Optional<Style.Range> usual =
+            workup.style().range(kind.about()).or(() -> Optional.ofNullable(reading.get().usual()));
+        usual.ifPresent(range -> reading(kind, reading.get(), range));
+      }
+    }
+  }
+
+  private void reading(QuestionKind kind, ReadingKind reading, Style.Range usual) {
+    double width = Math.max(usual.high() - usual.low(), 0.1 * Math.abs(usual.high()));
+    double[] amounts = {
+      Math.max(0, usual.low() - OUTSIDE * width), usual.middle(), usual.high() + OUTSIDE * width
+    };
+    List<Beliefs> answers = new ArrayList<>();
+    for (double amount : amounts) {
+      String text = String.format(Locale.ROOT, "%.4g %s", amount, reading.unit());
+      Answers.with(sheet, catalogue, kind.about(), text)
+          .sheet()
+          .map(altered -> beliefs(answered(altered)))
+          .ifPresent(answers::add);
+    }
+    if (answers.size() == amounts.length) {
+      put(kind, kind.how(), kind.cost(), LOW_USUAL_HIGH, answers);
+    }
+  }
+
+  // A question that no rule ties to a leading cause, or to a coarser form of one, is not tried.
+  private boolean bears(String key) {
+    return reasoning.rulesOn(key).stream()
+        .flatMap(rule -> rule.verdicts().stream())
+        .anyMatch(verdict -> concerned.contains(verdict.cause()));
+  }
+
+  // Where no rule looks for its absence, a no leaves everything as it is.
+  private boolean heedsNo(String sign) {
+    return reasoning.rulesOn(sign).stream()
+        .anyMatch(
+            rule ->
+                rule.looksAt(WrittenRule.Kind.SIGN_ABSENT, sign)
+                    || rule.looksAt(WrittenRule.Kind.SIGN_UNSPOKEN, sign));
+  }
+
+  private void concern(Cause cause) {
+    if (concerned.add(cause.key())) {
+      cause.refines().forEach(coarser -> catalogue.cause(coarser).ifPresent(this::concern));
+    }
+  }
+
+  private static double[] yesNo(QuestionKind kind) {
+    return new double[] {kind.often().share(), 1 - kind.often().share()};
+  }
+
+  private boolean missing(String name) {
+    return workup.readings().stream()
+        .filter(reading -> reading.name().equals(name))
+        .map(Reading::known)
+        .allMatch(known -> known == Known.ASSUMED);
+  }
+
+  private boolean open(QuestionKind kind) {
+    return kind.fits(workup.style().tags())
+        && !answered.contains(kind.about())
+        && (kind.no() == null || !answered.contains(kind.no()))
+        && kind.unless().stream().noneMatch(this::holds);
+  }
+
+  // What was looked for and not seen answers no other question.
+  private boolean holds(String key) {
+    return workup.heard().signs().stream().anyMatch(sign -> sign.seen() && sign.key().equals(key))
+        || workup.heard().circumstances().stream().anyMatch(one -> one.key().equals(key));
+  }
+
+  private void put(
+      QuestionKind kind, String how, Cost cost, double[] shares, List<Beliefs> answers) {
+    double bits = now.bits(shares, answers);
+    if (bits >= LEAST_BITS) {
+      worth.add(new Question(kind.about(), kind.ask(), how, bits, cost, kind.field() != null));
+    }
+  }
+
+  private Beliefs beliefs(Findings findings) {
+    return Beliefs.of(causes, findings);
+  }
+}
