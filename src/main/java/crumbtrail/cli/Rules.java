@@ -9,6 +9,7 @@ import crumbtrail.rules.RuleBase;
 import crumbtrail.rules.RuleBook;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -48,12 +49,22 @@ final class Rules {
       if (!Files.isDirectory(folder)) {
         throw new BadInput(List.of("There is no folder " + folder + " of bake sheets."));
       }
-      sheets.addAll(SheetFiles.read(folder));
+      sheets.addAll(sheets(folder));
     }
     RuleBook book = book(option.folder);
     RulesOption same = new RulesOption();
     same.folder = option.folder == null && here() ? Path.of("rules") : option.folder;
     return Coverage.of(ruleBase(same, progress), book, sheets);
+  }
+
+  private static List<SheetFiles.Named> sheets(Path folder) throws IOException {
+    try {
+      return SheetFiles.read(folder);
+    } catch (FileSystemException unreadable) {
+      throw unreadable;
+    } catch (IOException fault) {
+      throw new BadInput(List.of(String.valueOf(fault.getMessage())));
+    }
   }
 
   private static boolean here() {

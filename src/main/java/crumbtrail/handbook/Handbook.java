@@ -5,6 +5,7 @@ import crumbtrail.rules.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -63,14 +64,24 @@ public final class Handbook {
     }
   }
 
-  /** Pages of causes, signs and stages in the folder that the handbook does not have. */
+  /**
+   * Pages in the folders of causes, signs and stages that the handbook does not have. What lies
+   * elsewhere is none of its business, whatever folder it is told to write to.
+   */
   public static List<Path> left(Map<String, String> pages, Path folder) throws IOException {
-    try (Stream<Path> files = Files.walk(folder, 2)) {
-      return files
-          .filter(file -> file.toString().endsWith(".md"))
-          .filter(file -> !pages.containsKey(folder.relativize(file).toString().replace('\\', '/')))
-          .sorted()
-          .toList();
+    List<Path> left = new ArrayList<>();
+    for (String kind : List.of("causes", "signs", "stages")) {
+      Path pagesOfKind = folder.resolve(kind);
+      if (Files.isDirectory(pagesOfKind)) {
+        try (Stream<Path> files = Files.list(pagesOfKind)) {
+          files
+              .filter(file -> file.toString().endsWith(".md"))
+              .filter(file -> !pages.containsKey(kind + "/" + file.getFileName()))
+              .sorted()
+              .forEach(left::add);
+        }
+      }
     }
+    return left;
   }
 }
