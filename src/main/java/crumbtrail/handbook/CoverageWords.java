@@ -66,7 +66,7 @@ public final class CoverageWords {
     page.paragraph(
         coverage.silent().isEmpty()
             ? "Every rule speaks somewhere."
-            : coverage.silent().size() + " rules speak nowhere.");
+            : "Rules that speak nowhere: " + coverage.silent().size() + ".");
     return page.paragraph("Rule by rule: `crumbtrail rules coverage --format json`.").end();
   }
 
