@@ -23,7 +23,10 @@ class TextReportTest {
     String text = text(Files.readString(file));
 
     assertFits(text);
-    assertThat(text).contains("Likely causes").contains("   for      ").contains("   change   ");
+    // A sound bake may have no cause at all to show.
+    if (!file.getFileName().toString().startsWith("healthy-")) {
+      assertThat(text).contains("Likely causes").contains("   for      ").contains("   change   ");
+    }
     assertThat(text).doesNotContain("Exception").doesNotContain("crumbtrail.").doesNotContain("@");
     assertThat(text).doesNotContain("null").endsWith("\n");
   }
