@@ -215,7 +215,10 @@ public final class NextQuestions {
   // What was looked for and not seen answers no other question.
   private boolean holds(String key) {
     return workup.heard().signs().stream().anyMatch(sign -> sign.seen() && sign.key().equals(key))
-        || workup.heard().circumstances().stream().anyMatch(one -> one.key().equals(key));
+        || workup.heard().circumstances().stream().anyMatch(one -> one.key().equals(key))
+        || workup.readings().stream()
+            .anyMatch(
+                one -> one.name().equals(key) && one.known() != Known.ASSUMED && one.value() > 0);
   }
 
   private void put(

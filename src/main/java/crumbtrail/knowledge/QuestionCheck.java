@@ -81,9 +81,11 @@ final class QuestionCheck {
       fault(question, about + ": \"" + question.no() + "\" is no circumstance", "Mend no");
     }
     for (String key : question.unless()) {
-      if (!signs.contains(key) && !circumstances.contains(key)) {
+      if (!signs.contains(key) && !circumstances.contains(key) && !readings.contains(key)) {
         fault(
-            question, about + ": \"" + key + "\" is neither sign nor circumstance", "Mend unless");
+            question,
+            about + ": \"" + key + "\" is neither sign, circumstance nor reading",
+            "Mend unless");
       }
     }
     List<String> families = new ArrayList<>(question.breads());

@@ -13,7 +13,8 @@ import java.util.List;
  * @param cost what it costs to find out; null for a sign, whose place says it
  * @param field of a reading: where its answer stands on the bake sheet, below "process"; else null
  * @param no of a circumstance: key of the circumstance that holds if the answer is no; else null
- * @param unless keys of signs and circumstances that have answered it, or make it pointless
+ * @param unless keys of signs and circumstances, and names of readings, that have answered it or
+ *     make it pointless
  * @param breads families of bread for which it makes sense; empty for all
  * @param not families of bread for which it makes none
  * @param often how common a yes is among failed bakes whose baker has not spoken of it
