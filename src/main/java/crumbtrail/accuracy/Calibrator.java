@@ -19,6 +19,8 @@ final class Calibrator {
   private static final double[] TABLES_SHARES = {0, 0.2, 0.4, 0.6};
   private static final double[] SMOOTHINGS = {1, 2, 4};
 
+  private static final double[] UNNAMED = {-14, -12, -10, -8, -6, -4, -2, 0};
+
   /** The share of the odds below which a right answer counts as no answer at all. */
   private static final double LEAST_SHARE = 1e-3;
 
@@ -58,7 +60,7 @@ final class Calibrator {
       for (double share : TABLES_SHARES) {
         for (double smoothing : SMOOTHINGS) {
           if (share > 0 || smoothing == SMOOTHINGS[0]) {
-            trials.add(trial(new Calibration(prior, share, smoothing, 0, Math.log(10), 0)));
+            trials.add(trial(new Calibration(prior, share, smoothing, -10, 0, Math.log(10), 0)));
           }
         }
       }
@@ -103,9 +105,30 @@ final class Calibrator {
     return Math.log(Math.max(LEAST_SHARE, share)) / Math.log(2);
   }
 
-  /** The calibration with its link fitted to all bakes. */
+  /**
+   * The calibration with its link fitted to all bakes; the odds of the unnamed are those under
+   * which bakes that the link did not see are told best.
+   */
   Calibration linked(Calibration shares) {
-    return LinkFit.fit(shares, observations(shares));
+    Calibration best = shares;
+    double least = Double.POSITIVE_INFINITY;
+    for (double unnamed : UNNAMED) {
+      Calibration tried = shares.withLink(unnamed, 0, 0, 0);
+      double loss = loss(tried);
+      if (loss < least) {
+        least = loss;
+        best = tried;
+      }
+    }
+    return LinkFit.fit(best, observations(best));
+  }
+
+  /** Mean over the bakes of what each would have been told falsely, natural log. */
+  double loss(Calibration calibration) {
+    return crossValidated(calibration).stream()
+        .mapToDouble(claims -> claims.stream().mapToDouble(Claim::logLoss).sum())
+        .average()
+        .orElse(0);
   }
 
   /**
@@ -129,6 +152,8 @@ final class Calibrator {
 
   private List<List<Observation>> observations(Calibration shares) {
     Ranking ranking = new Ranking(judge.catalogue(), Weights.of(judge.catalogue()).with(shares));
-    return bakes.stream().map(bake -> LinkFit.observations(bake, ranking)).toList();
+    return bakes.stream()
+        .map(bake -> LinkFit.observations(bake, ranking, shares.unnamed()))
+        .toList();
   }
 }

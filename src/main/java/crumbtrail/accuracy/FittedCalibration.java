@@ -25,7 +25,10 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
 
   private static Calibration rounded(Calibration exact) {
     return exact.withLink(
-        hundredths(exact.base()), hundredths(exact.sum()), hundredths(exact.lead()));
+        exact.unnamed(),
+        hundredths(exact.base()),
+        hundredths(exact.sum()),
+        hundredths(exact.lead()));
   }
 
   private static double hundredths(double value) {
@@ -60,6 +63,7 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         prior share: %s
         tables share: %s
         smoothing: %s
+        unnamed: %s
         base: %s
         sum: %s
         lead: %s
@@ -70,6 +74,7 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         fitted.priorShare(),
         fitted.tablesShare(),
         fitted.smoothing(),
+        fitted.unnamed(),
         fitted.base(),
         fitted.sum(),
         fitted.lead());

@@ -27,10 +27,10 @@ final class LinkFit {
   record Observation(Link.Standing standing, boolean right) {}
 
   /** What each cause that is listed for a bake looks like to the link. */
-  static List<Observation> observations(Bake bake, Ranking ranking) {
+  static List<Observation> observations(Bake bake, Ranking ranking, double unnamed) {
     List<Finding> ranked = bake.judged().ranked(ranking).ranked();
     Link.Standing[] standings =
-        Link.standings(ranked.stream().mapToDouble(Finding::decibans).toArray());
+        Link.standings(unnamed, ranked.stream().mapToDouble(Finding::decibans).toArray());
     List<Observation> observations = new ArrayList<>();
     for (int place = 0; place < standings.length; place++) {
       observations.add(
@@ -46,7 +46,7 @@ final class LinkFit {
     for (int step = 0; step < STEPS; step++) {
       link = newton(link, bakes);
     }
-    return start.withLink(link[0], link[1], link[2]);
+    return start.withLink(start.unnamed(), link[0], link[1], link[2]);
   }
 
   private static double[] newton(double[] link, List<List<Observation>> bakes) {

@@ -36,16 +36,17 @@ public final class Link {
   /**
    * Where each of some causes stands.
    *
+   * @param unnamed decibans of whatever no rule speaks of; part of every cause's field
    * @param decibans the sums of all causes of one bake
    */
-  public static Standing[] standings(double... decibans) {
-    double field = 0;
+  public static Standing[] standings(double unnamed, double[] decibans) {
+    double field = odds(unnamed);
     for (double sum : decibans) {
       field += odds(sum);
     }
     Standing[] standings = new Standing[decibans.length];
     for (int one = 0; one < decibans.length; one++) {
-      double others = Math.max(1e-3, field - odds(decibans[one]));
+      double others = Math.max(odds(unnamed), field - odds(decibans[one]));
       double lead = decibans[one] - 10 * Math.log10(others);
       standings[one] =
           new Standing(

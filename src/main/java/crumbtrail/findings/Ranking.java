@@ -76,7 +76,9 @@ public final class Ranking {
 
   private List<Finding> believed(List<Finding> supported) {
     Link.Standing[] standings =
-        Link.standings(supported.stream().mapToDouble(Finding::decibans).toArray());
+        Link.standings(
+            weights.calibration().unnamed(),
+            supported.stream().mapToDouble(Finding::decibans).toArray());
     List<Finding> believed = new ArrayList<>();
     for (int place = 0; place < standings.length; place++) {
       believed.add(

@@ -11,6 +11,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param tablesShare share of a sign's weight that follows from counting published tables; the rest
  *     is the word of the rule
  * @param smoothing how many tables' worth of doubt a count of tables is given
+ * @param unnamed decibans of whatever no rule speaks of, so that a lone faint suspicion does not
+ *     lead an empty field
  * @param base log-odds (natural) of a cause whose sum is nought and whose lead is nought
  * @param sum log-odds (natural) for each 10 decibans of the sum
  * @param lead log-odds (natural) for each 10 decibans that the cause stands above all others
@@ -20,15 +22,17 @@ public record Calibration(
     @JsonProperty("prior share") double priorShare,
     @JsonProperty("tables share") double tablesShare,
     double smoothing,
+    double unnamed,
     double base,
     double sum,
     double lead) {
 
   /** Every word as it stands in the rule, every sum a log-odds. */
-  public static final Calibration NONE = new Calibration(1, 0, 1, 0, Math.log(10), 0);
+  public static final Calibration NONE = new Calibration(1, 0, 1, -30, 0, Math.log(10), 0);
 
   /** The same weights with another link from sums to probabilities. */
-  public Calibration withLink(double newBase, double newSum, double newLead) {
-    return new Calibration(priorShare, tablesShare, smoothing, newBase, newSum, newLead);
+  public Calibration withLink(double newUnnamed, double newBase, double newSum, double newLead) {
+    return new Calibration(
+        priorShare, tablesShare, smoothing, newUnnamed, newBase, newSum, newLead);
   }
 }

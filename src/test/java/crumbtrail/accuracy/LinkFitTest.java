@@ -15,7 +15,7 @@ class LinkFitTest {
   /** Claims drawn from a known link give that link back, within what chance allows. */
   @Test
   void a_known_link_is_found_again() {
-    Calibration known = Calibration.NONE.withLink(-0.5, 0.8, 1.5);
+    Calibration known = Calibration.NONE.withLink(-10, -0.5, 0.8, 1.5);
     Random random = new Random(7);
     List<List<Observation>> bakes = new ArrayList<>();
     for (int bake = 0; bake < 2000; bake++) {
