@@ -60,7 +60,7 @@ final class Calibrator {
       for (double share : TABLES_SHARES) {
         for (double smoothing : SMOOTHINGS) {
           if (share > 0 || smoothing == SMOOTHINGS[0]) {
-            trials.add(trial(new Calibration(prior, share, smoothing, -10, 0, Math.log(10), 0)));
+            trials.add(trial(new Calibration(prior, share, smoothing, -10, 0, Math.log(10), 0, 0)));
           }
         }
       }
@@ -113,14 +113,14 @@ final class Calibrator {
     Calibration best = shares;
     double least = Double.POSITIVE_INFINITY;
     for (double unnamed : UNNAMED) {
-      Calibration tried = shares.withLink(unnamed, 0, 0, 0);
+      Calibration tried = shares.withLink(unnamed, 0, 0, 0, 0);
       double loss = loss(tried);
       if (loss < least) {
         least = loss;
         best = tried;
       }
     }
-    return LinkFit.fit(best, observations(best));
+    return LinkFit.fit(best, weighed(observations(best)));
   }
 
   /** Mean over the bakes of what each would have been told falsely, natural log. */
@@ -141,13 +141,21 @@ final class Calibrator {
     for (int left = 0; left < all.size(); left++) {
       List<List<Observation>> others = new ArrayList<>(all);
       List<Observation> here = others.remove(left);
-      Calibration fitted = LinkFit.fit(shares, others);
+      Calibration fitted = LinkFit.fit(shares, weighed(others));
       claims.add(
           here.stream()
               .map(one -> new Claim(one.standing().probability(fitted), one.right()))
               .toList());
     }
     return claims;
+  }
+
+  // Sound bakes are rarer among those that were written down than among those that are asked about,
+  // so each counts twice (our choice).
+  private static List<List<Observation>> weighed(List<List<Observation>> all) {
+    List<List<Observation>> weighed = new ArrayList<>(all);
+    all.stream().filter(bake -> bake.stream().noneMatch(Observation::right)).forEach(weighed::add);
+    return weighed;
   }
 
   private List<List<Observation>> observations(Calibration shares) {

@@ -28,7 +28,8 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         exact.unnamed(),
         hundredths(exact.base()),
         hundredths(exact.sum()),
-        hundredths(exact.lead()));
+        hundredths(exact.lead()),
+        hundredths(exact.first()));
   }
 
   private static double hundredths(double value) {
@@ -67,6 +68,7 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         base: %s
         sum: %s
         lead: %s
+        first: %s
         """,
         real,
         bakes.size() - real,
@@ -77,6 +79,7 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         fitted.unnamed(),
         fitted.base(),
         fitted.sum(),
-        fitted.lead());
+        fitted.lead(),
+        fitted.first());
   }
 }

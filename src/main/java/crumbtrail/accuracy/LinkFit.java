@@ -21,6 +21,9 @@ final class LinkFit {
 
   private static final int STEPS = 30;
 
+  /** Base, sum, lead, first. */
+  private static final int LINK = 4;
+
   private LinkFit() {}
 
   /** A cause as one bake lists it. */
@@ -42,29 +45,34 @@ final class LinkFit {
 
   /** The calibration with the link fitted to these bakes. */
   static Calibration fit(Calibration start, List<List<Observation>> bakes) {
-    double[] link = new double[3];
+    double[] link = new double[LINK];
     for (int step = 0; step < STEPS; step++) {
       link = newton(link, bakes);
     }
-    return start.withLink(start.unnamed(), link[0], link[1], link[2]);
+    return start.withLink(start.unnamed(), link);
   }
 
   private static double[] newton(double[] link, List<List<Observation>> bakes) {
-    double[] slope = new double[3];
-    double[][] curvature = new double[3][3];
-    for (int one = 1; one < 3; one++) {
+    double[] slope = new double[LINK];
+    double[][] curvature = new double[LINK][LINK];
+    for (int one = 1; one < LINK; one++) {
       slope[one] = -RIDGE * link[one];
       curvature[one][one] = RIDGE;
     }
     curvature[0][0] = 1e-9;
     for (List<Observation> bake : bakes) {
       for (Observation seen : bake) {
-        double[] x = {1, seen.standing().sum(), seen.standing().lead()};
-        double stated = 1 / (1 + Math.exp(-(link[0] + link[1] * x[1] + link[2] * x[2])));
+        Link.Standing at = seen.standing();
+        double[] x = {1, at.sum(), at.lead(), at.first() ? 1 : 0};
+        double logOdds = 0;
+        for (int one = 0; one < LINK; one++) {
+          logOdds += link[one] * x[one];
+        }
+        double stated = 1 / (1 + Math.exp(-logOdds));
         double off = (seen.right() ? 1 : 0) - stated;
-        for (int row = 0; row < 3; row++) {
+        for (int row = 0; row < LINK; row++) {
           slope[row] += off * x[row];
-          for (int column = 0; column < 3; column++) {
+          for (int column = 0; column < LINK; column++) {
             curvature[row][column] += stated * (1 - stated) * x[row] * x[column];
           }
         }
@@ -75,14 +83,15 @@ final class LinkFit {
             .getSolver()
             .solve(new ArrayRealVector(slope))
             .toArray();
-    double[] next = new double[3];
-    for (int one = 0; one < 3; one++) {
+    double[] next = new double[LINK];
+    for (int one = 0; one < LINK; one++) {
       // Short steps keep the first ones from overshooting.
       next[one] = link[one] + Math.max(-1, Math.min(1, step[one]));
     }
     // A higher sum must never mean a smaller probability.
-    next[1] = Math.max(0, next[1]);
-    next[2] = Math.max(0, next[2]);
+    for (int one = 1; one < LINK; one++) {
+      next[one] = Math.max(0, next[one]);
+    }
     return next;
   }
 }

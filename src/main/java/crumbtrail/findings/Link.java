@@ -1,6 +1,7 @@
 package crumbtrail.findings;
 
 import crumbtrail.knowledge.Calibration;
+import java.util.stream.DoubleStream;
 
 /**
  * From sums of decibans to probabilities. A sum alone is too sure of itself, since signs of one
@@ -23,12 +24,17 @@ public final class Link {
    *
    * @param sum tens of decibans, kept within bounds
    * @param lead tens of decibans above the odds of all other causes together, kept within bounds
+   * @param first whether no other cause stands higher
    */
-  public record Standing(double sum, double lead) {
+  public record Standing(double sum, double lead, boolean first) {
 
     /** The probability that a cause so placed was at work. */
     public double probability(Calibration calibration) {
-      double logOdds = calibration.base() + calibration.sum() * sum + calibration.lead() * lead;
+      double logOdds =
+          calibration.base()
+              + calibration.sum() * sum
+              + calibration.lead() * lead
+              + (first ? calibration.first() : 0);
       return 1 / (1 + Math.exp(-logOdds));
     }
   }
@@ -44,6 +50,7 @@ public final class Link {
     for (double sum : decibans) {
       field += odds(sum);
     }
+    double highest = DoubleStream.of(decibans).max().orElse(0);
     Standing[] standings = new Standing[decibans.length];
     for (int one = 0; one < decibans.length; one++) {
       double others = Math.max(odds(unnamed), field - odds(decibans[one]));
@@ -51,7 +58,8 @@ public final class Link {
       standings[one] =
           new Standing(
               clipped(decibans[one], -SUM_MOST, SUM_MOST) / 10,
-              clipped(lead, LEAD_LEAST, LEAD_MOST) / 10);
+              clipped(lead, LEAD_LEAST, LEAD_MOST) / 10,
+              decibans[one] >= highest);
     }
     return standings;
   }

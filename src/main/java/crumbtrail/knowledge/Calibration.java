@@ -17,6 +17,8 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * @param sum log-odds (natural) for each 10 decibans of the sum
  * @param lead log-odds (natural) for each 10 decibans that the cause stands above all others
  *     together
+ * @param first log-odds (natural) more for the cause that leads its bake: what explains away the
+ *     others is likelier than its sum says
  */
 public record Calibration(
     @JsonProperty("prior share") double priorShare,
@@ -25,14 +27,19 @@ public record Calibration(
     double unnamed,
     double base,
     double sum,
-    double lead) {
+    double lead,
+    double first) {
 
   /** Every word as it stands in the rule, every sum a log-odds. */
-  public static final Calibration NONE = new Calibration(1, 0, 1, -30, 0, Math.log(10), 0);
+  public static final Calibration NONE = new Calibration(1, 0, 1, -30, 0, Math.log(10), 0, 0);
 
-  /** The same weights with another link from sums to probabilities. */
-  public Calibration withLink(double newUnnamed, double newBase, double newSum, double newLead) {
+  /**
+   * The same weights with another link from sums to probabilities.
+   *
+   * @param link base, sum, lead and first
+   */
+  public Calibration withLink(double newUnnamed, double... link) {
     return new Calibration(
-        priorShare, tablesShare, smoothing, newUnnamed, newBase, newSum, newLead);
+        priorShare, tablesShare, smoothing, newUnnamed, link[0], link[1], link[2], link[3]);
   }
 }

@@ -11,7 +11,7 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 class LinkTest {
-  private static final Calibration FITTED = new Calibration(1, 0, 1, -10, 0.4, 0.1, 2);
+  private static final Calibration FITTED = new Calibration(1, 0, 1, -10, 0.4, 0.1, 2, 1);
 
   @Test
   void the_lead_is_the_height_above_all_others_together() {

@@ -42,7 +42,7 @@ class WeightsTest {
                   new Published("pale", "old", "three"),
                   new Published("flat", "young", "four"),
                   new Published("pale", "young", "four")),
-              new Calibration(0.5, 0.4, 2, -10, 0, 1, 1)));
+              new Calibration(0.5, 0.4, 2, -10, 0, 1, 1, 0)));
 
   private final Weights weights = Weights.of(CATALOGUE);
 

@@ -74,13 +74,13 @@ class CasesTest {
   }
 
   @Test
-  void the_known_cause_is_among_the_first_three_in_nearly_every_case() {
-    assertThat(Scored.within(CASES, 3)).isGreaterThanOrEqualTo(CASES.size() - 2);
+  void the_known_cause_is_among_the_first_three_in_every_case() {
+    assertThat(CASES).filteredOn(scored -> !scored.within(3)).isEmpty();
   }
 
   @Test
-  void the_known_cause_is_first_in_at_least_85_of_100() {
-    assertThat(Scored.within(CASES, 1)).isGreaterThanOrEqualTo(85L * CASES.size() / 100);
+  void the_known_cause_is_first_in_at_least_90_of_100() {
+    assertThat(Scored.within(CASES, 1)).isGreaterThanOrEqualTo(90L * CASES.size() / 100);
   }
 
   @Test
