@@ -46,28 +46,31 @@ final class Story {
     }
     List<Object> facts = pro.stream().flatMap(one -> one.facts().stream()).distinct().toList();
     List<String> sentences = new ArrayList<>();
-    List<String> clauses = new ArrayList<>(numbers(facts, NUMBERS));
+    sentences.add(sentence(joined(numbers(facts, NUMBERS), "; ")));
+    List<String> clauses = new ArrayList<>();
     seen(facts).ifPresent(clauses::add);
     events(facts).ifPresent(clauses::add);
-    if (!clauses.isEmpty()) {
-      sentences.add(sentence(joined(clauses, ", and ")));
-    }
+    sentences.add(sentence(joined(clauses, ", and ")));
     sentences.add(sentence(pro.get(0).lesson()));
-    against(finding).ifPresent(sentences::add);
+    against(finding, facts).ifPresent(sentences::add);
+    sentences.removeIf(String::isEmpty);
     return String.join(" ", sentences);
   }
 
-  private Optional<String> against(Finding finding) {
-    // The strongest against stands last.
+  // The strongest against stands last. What was just told in favour is not turned round in the same
+  // breath; the list of evidence shows both sides.
+  private Optional<String> against(Finding finding, List<Object> told) {
     List<Evidence> con =
-        finding.evidence().stream().filter(one -> one.decibans() <= -WORTH).toList();
+        finding.evidence().stream()
+            .filter(one -> one.decibans() <= -WORTH && !told.containsAll(one.facts()))
+            .toList();
     if (con.isEmpty()) {
       return Optional.empty();
     }
     List<Object> facts = con.get(con.size() - 1).facts();
     List<String> clauses = new ArrayList<>(numbers(facts, 1));
-    told("you saw: ", signs(facts, true, this::name), SIGNS, ", ").ifPresent(clauses::add);
-    told("you did not see: ", signs(facts, false, this::name), SIGNS, ", ").ifPresent(clauses::add);
+    told("you saw ", signs(facts, true, this::name), SIGNS, ", ").ifPresent(clauses::add);
+    told("you did not see ", signs(facts, false, this::name), SIGNS, ", ").ifPresent(clauses::add);
     events(facts).ifPresent(clauses::add);
     return Optional.of(
         "Against it: "
@@ -151,7 +154,7 @@ final class Story {
                         .orElse(name))
             .distinct()
             .toList();
-    return told("your sheet tells of: ", events, EVENTS, ", ");
+    return told("the sheet tells of: ", events, EVENTS, ", ");
   }
 
   private static Optional<String> told(String lead, List<String> all, int most, String last) {
