@@ -29,8 +29,8 @@ final class AccuracyPage {
 
         Written by `crumbtrail rules score` from the rules as they are. No rule mentions a bake. The headline figures are
         those of the first table: there every table of faults is judged by weights that never saw it or any copy of it, and
-        every probability by a calibration that never saw the bake. All other figures are in-sample: the rules were written
-        from these tables, and some were mended after seeing which of these bakes went wrong.
+        every probability by a link fitted without the bake (the shares of the calibration were
+        chosen with all). All other figures are in-sample: the rules were written from these tables, and some were mended after seeing which of these bakes went wrong.
 
         ## Judged by what never saw it
 
