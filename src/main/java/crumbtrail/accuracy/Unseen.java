@@ -3,7 +3,6 @@ package crumbtrail.accuracy;
 import crumbtrail.findings.Weights;
 import crumbtrail.knowledge.Source;
 import crumbtrail.rules.Evidence;
-import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,12 +23,7 @@ final class Unseen {
   Unseen(String lineage, Weights weights, List<Source> bibliography) {
     this.lineage = lineage;
     this.weights = weights;
-    this.lineages =
-        bibliography.stream()
-            .collect(
-                Collectors.toMap(
-                    Source::id,
-                    source -> source.lineage() == null ? source.id() : source.lineage()));
+    this.lineages = bibliography.stream().collect(Collectors.toMap(Source::id, Source::witness));
   }
 
   List<Evidence> of(List<Evidence> evidence) {
@@ -47,7 +41,7 @@ final class Unseen {
   }
 
   private Evidence softened(Evidence evidence) {
-    Optional<String> sign = sign(evidence);
+    Optional<String> sign = Weights.single(evidence);
     if (sign.isEmpty() || evidence.decibans() <= 0) {
       return evidence;
     }
@@ -69,11 +63,5 @@ final class Unseen {
 
   private static Stream<String> ids(Evidence evidence) {
     return Stream.of(evidence.source().split(";")).map(String::trim);
-  }
-
-  private static Optional<String> sign(Evidence evidence) {
-    return evidence.facts().size() == 1 && evidence.facts().get(0) instanceof SignFact sign
-        ? Optional.of(crumbtrail.knowledge.Catalogue.keyOf(sign.name()))
-        : Optional.empty();
   }
 }

@@ -51,7 +51,7 @@ public final class Weights {
     this.calibration = calibration;
     this.lineages =
         catalogue.knowledge().sources().stream()
-            .collect(Collectors.toMap(Source::id, Weights::lineage));
+            .collect(Collectors.toMap(Source::id, Source::witness));
     for (Published pair : catalogue.knowledge().published()) {
       String lineage = lineages.getOrDefault(pair.source(), pair.source());
       if (!lineage.equals(left)
@@ -125,7 +125,7 @@ public final class Weights {
   }
 
   /** The sign on which evidence rests, if it rests on one sign that was seen and nothing else. */
-  static Optional<String> single(Evidence evidence) {
+  public static Optional<String> single(Evidence evidence) {
     List<Object> facts = evidence.facts();
     return facts.size() == 1 && facts.get(0) instanceof SignFact sign && sign.seen()
         ? Optional.of(Catalogue.keyOf(sign.name()))
@@ -146,10 +146,6 @@ public final class Weights {
     double here = (naming.size() + smoothing * usual) / (byCause.get(cause).size() + smoothing);
     double weight = 10 * Math.log10(here / usual);
     return Optional.of(Math.max(-STRONGEST, Math.min(STRONGEST, weight)));
-  }
-
-  private static String lineage(Source source) {
-    return source.lineage() == null ? source.id() : source.lineage();
   }
 
   private static String pair(String sign, String cause) {

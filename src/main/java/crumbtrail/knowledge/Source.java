@@ -30,6 +30,11 @@ public record Source(
   /** The word that stands for a fact of the trade for which no publication is cited. */
   public static final String COMMON_PRACTICE = "common practice";
 
+  /** The name under which it counts as a witness: of its lineage, or its own where it has none. */
+  public String witness() {
+    return lineage == null ? id : lineage;
+  }
+
   /** The source as a short citation: author, title, year. */
   public String cited() {
     StringBuilder words = new StringBuilder();
