@@ -56,6 +56,26 @@ class AccuracyPageTest {
     assertThat(share(accuracy.signsUnseen(1), 0)).isGreaterThanOrEqualTo(0.95);
   }
 
+  @Test
+  void no_healthy_bake_gives_a_cause_above_three_in_ten() {
+    assertThat(accuracy.healthy()).hasSizeGreaterThanOrEqualTo(8);
+    assertThat(accuracy.healthy())
+        .filteredOn(bake -> accuracy.ranked(bake).stream().anyMatch(one -> one.probability() > 0.3))
+        .isEmpty();
+  }
+
+  @Test
+  void stated_probabilities_come_true_within_eight_points() {
+    List<Reliability.Claim> first =
+        accuracy.crossValidated().stream()
+            .filter(bake -> !bake.isEmpty())
+            .map(bake -> bake.get(0))
+            .toList();
+
+    assertThat(first).hasSizeGreaterThan(100);
+    assertThat(Reliability.error(Reliability.byTenths(first))).isLessThanOrEqualTo(0.08);
+  }
+
   private static double share(List<Question> questions, int places) {
     return questions.stream().filter(one -> places == 0 ? one.hit() : one.within(places)).count()
         / (double) questions.size();
