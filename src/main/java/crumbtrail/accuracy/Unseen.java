@@ -3,6 +3,7 @@ package crumbtrail.accuracy;
 import crumbtrail.findings.Weights;
 import crumbtrail.knowledge.Source;
 import crumbtrail.rules.Evidence;
+import crumbtrail.rules.WrittenRule.Strength;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,9 +57,9 @@ final class Unseen {
 
   private static double word(int lineages) {
     if (lineages >= 4) {
-      return 10;
+      return Strength.FIRMLY.decibans();
     }
-    return lineages >= 2 ? 6 : 3;
+    return (lineages >= 2 ? Strength.PLAINLY : Strength.FAINTLY).decibans();
   }
 
   private static Stream<String> ids(Evidence evidence) {

@@ -8,6 +8,7 @@ import crumbtrail.knowledge.Published;
 import crumbtrail.knowledge.Source;
 import crumbtrail.rules.Evidence;
 import crumbtrail.rules.SignFact;
+import crumbtrail.rules.WrittenRule.Strength;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,7 +34,7 @@ public final class Weights {
   private static final double SOFTEST = 1;
 
   /** The faintest word there is. */
-  private static final double FAINT = 3;
+  private static final double FAINT = Strength.FAINTLY.decibans();
 
   /** Half a table more for every sign, so that a sign of one table is not taken for a rare sign. */
   private static final double HALF = 0.5;

@@ -7,7 +7,6 @@ import crumbtrail.rules.SignFact;
 import crumbtrail.rules.WrittenRule;
 import crumbtrail.rules.WrittenRule.Condition;
 import crumbtrail.rules.WrittenRule.Kind;
-import crumbtrail.rules.WrittenRule.Strength;
 import crumbtrail.rules.WrittenRule.Verdict;
 import crumbtrail.sheet.BakeSheet.Degree;
 import java.util.List;
@@ -35,7 +34,7 @@ final class Strengths {
    * @param sign the sign that was seen, where the rule rests on one of several
    */
   double decibans(WrittenRule rule, Verdict verdict, Optional<String> sign) {
-    double word = word(verdict.strength());
+    double word = verdict.strength().decibans();
     double signed = verdict.speaksFor() ? word : -word;
     if (sign.isEmpty() || !alone(rule)) {
       return signed;
@@ -81,14 +80,5 @@ final class Strengths {
       return "plainly";
     }
     return size >= FAINT ? "faintly" : "hardly";
-  }
-
-  private static double word(Strength strength) {
-    return switch (strength) {
-      case FAINTLY -> 3;
-      case PLAINLY -> 6;
-      case FIRMLY -> 10;
-      case CLEAR -> 20;
-    };
   }
 }

@@ -71,11 +71,22 @@ public record WrittenRule(
 
   /** The words for weight, weakest first. */
   public enum Strength {
-    FAINTLY,
-    PLAINLY,
-    FIRMLY,
+    FAINTLY(3),
+    PLAINLY(6),
+    FIRMLY(10),
     /** Only against: the cause is out of the question. */
-    CLEAR
+    CLEAR(20);
+
+    private final double decibans;
+
+    Strength(double decibans) {
+      this.decibans = decibans;
+    }
+
+    /** What the word weighs in rules/sentences, decibans; {@code Doubt} and Clear take it away. */
+    public double decibans() {
+      return decibans;
+    }
   }
 
   /** Whether any condition looks at this. */
