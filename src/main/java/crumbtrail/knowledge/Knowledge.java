@@ -6,7 +6,8 @@ import java.util.Map;
 /**
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
- * what can be asked, and what acts together. Plain data; {@link Catalogue} finds things in it.
+ * what can be asked, what acts together, and allergens. Plain data; {@link Catalogue} finds things
+ * in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -21,7 +22,8 @@ public record Knowledge(
     List<Published> published,
     Calibration calibration,
     List<QuestionKind> questions,
-    List<ActingTogether> actingTogether) {
+    List<ActingTogether> actingTogether,
+    List<Allergen> allergens) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -37,6 +39,7 @@ public record Knowledge(
     calibration = calibration == null ? Calibration.NONE : calibration;
     questions = questions == null ? List.of() : List.copyOf(questions);
     actingTogether = actingTogether == null ? List.of() : List.copyOf(actingTogether);
+    allergens = allergens == null ? List.of() : List.copyOf(allergens);
   }
 
   /**
@@ -66,6 +69,7 @@ public record Knowledge(
         List.of(),
         Calibration.NONE,
         List.of(),
+        List.of(),
         List.of());
   }
 
@@ -94,6 +98,7 @@ public record Knowledge(
         words,
         published,
         calibration,
+        List.of(),
         List.of(),
         List.of());
   }

@@ -16,6 +16,9 @@ final class KnowledgeCheck {
   private static final String PAIRED = "acting-together.yaml";
   private static final String PAIRS = "published/pairs.csv";
 
+  /** What calls for a caution and names no entry. */
+  private static final Set<String> PLAIN = Set.of("always", "allergens", "warm perishable");
+
   private final Knowledge knowledge;
   private final List<Fault> faults = new ArrayList<>();
   private final Set<String> sources;
@@ -42,10 +45,12 @@ final class KnowledgeCheck {
         "circumstances", knowledge.circumstances().stream().map(CircumstanceKind::key).toList());
     check.unique("styles", knowledge.styles().stream().map(Style::key).toList());
     check.unique("readings.yaml", knowledge.readings().stream().map(ReadingKind::name).toList());
+    check.unique("allergens.yaml", knowledge.allergens().stream().map(Allergen::key).toList());
     check.unique("sources", knowledge.sources().stream().map(Source::id).toList());
     check.causes();
     check.styles();
     check.cautions();
+    check.allergens();
     check.fields();
     check.phrases();
     check.published();
@@ -99,8 +104,30 @@ final class KnowledgeCheck {
     }
   }
 
+  private void allergens() {
+    for (Allergen allergen : knowledge.allergens()) {
+      cited("allergens.yaml", allergen.key(), "source", allergen.source());
+      if (allergen.name() == null || (allergen.us() == null && allergen.eu() == null)) {
+        fault(
+            "allergens.yaml",
+            allergen.key(),
+            "",
+            "\"" + allergen.key() + "\" has no name or is on no list",
+            "Give it a name, and under us or eu its name on the list");
+      }
+      if (allergen.pantry().isEmpty() && allergen.words().isEmpty()) {
+        fault(
+            "allergens.yaml",
+            allergen.key(),
+            "",
+            "\"" + allergen.key() + "\" is never found",
+            "Give it keys of the pantry, or words");
+      }
+    }
+  }
+
   private void called(String caution, String part, String when) {
-    if (when.equals("always")) {
+    if (PLAIN.contains(when)) {
       return;
     }
     String kind = when.contains(" ") ? when.substring(0, when.indexOf(' ')) : when;
@@ -112,7 +139,7 @@ final class KnowledgeCheck {
               keys("circumstances", knowledge.circumstances(), CircumstanceKind::key);
           case "cause" -> keys("causes", knowledge.causes(), Cause::key);
           case "reading" -> keys("readings.yaml", knowledge.readings(), ReadingKind::name);
-          case "ingredient" -> Set.of(key);
+          case "ingredient", "vessel", "keeping", "remark" -> Set.of(key);
           default -> {
             fault(
                 "cautions.yaml",

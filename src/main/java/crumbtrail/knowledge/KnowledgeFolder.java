@@ -68,7 +68,8 @@ public final class KnowledgeFolder {
             reader.published(),
             reader.calibration(),
             reader.optional("questions.yaml", QuestionKind.class),
-            reader.optional("acting-together.yaml", ActingTogether.class));
+            reader.optional("acting-together.yaml", ActingTogether.class),
+            reader.optional("allergens.yaml", Allergen.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -97,7 +98,8 @@ public final class KnowledgeFolder {
             "cautions.yaml",
             "fields.yaml",
             "questions.yaml",
-            "acting-together.yaml")) {
+            "acting-together.yaml",
+            "allergens.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }
     Path pairs = folder.resolve("published").resolve("pairs.csv");

@@ -73,7 +73,7 @@ final class ReportWriter {
         FormulaTables.of(sheet, workup.formula()),
         readings(workup.readings()),
         CourseTables.of(workup),
-        Cautions.of(catalogue.knowledge(), sheet, workup, findings),
+        Cautions.of(catalogue.knowledge(), rules.pantry(), sheet, workup, findings),
         rules.version());
   }
 

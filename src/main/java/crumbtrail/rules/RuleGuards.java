@@ -122,6 +122,7 @@ final class RuleGuards {
     var knowledge = book.catalogue().knowledge();
     knowledge.causes().forEach(cause -> cause.sources().forEach(one -> cited.addAll(ids(one))));
     knowledge.cautions().forEach(caution -> cited.addAll(ids(caution.source())));
+    knowledge.allergens().forEach(allergen -> cited.addAll(ids(allergen.source())));
     knowledge.readings().stream()
         .filter(reading -> reading.usual() != null)
         .forEach(reading -> cited.addAll(ids(reading.usual().source())));

@@ -64,7 +64,8 @@ class TogetherTest {
             List.of(),
             Calibration.NONE,
             List.of(),
-            pairs));
+            pairs,
+            List.of()));
   }
 
   private static Finding finding(String key, double decibans, String... explains) {
