@@ -2,7 +2,6 @@ package crumbtrail.findings;
 
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.QuestionKind;
-import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.BakeSheet.Degree;
 import crumbtrail.sheet.BakeSheet.SeenSign;
@@ -45,7 +44,7 @@ public final class Answers {
         sheet.style(),
         sheet.formula(),
         sheet.preferments(),
-        remarked(sheet.process(), remarks),
+        sheet.process().withRemarks(remarks),
         seen,
         notSeen,
         sheet.knownCauses());
@@ -65,21 +64,5 @@ public final class Answers {
         : new Reading(
             Optional.empty(),
             List.of(new Problem(about, "no field of a sheet holds this", "answer yes or no")));
-  }
-
-  private static BakeProcess remarked(BakeProcess old, List<String> remarks) {
-    return new BakeProcess(
-        old.room(),
-        old.temperatures(),
-        old.mixing(),
-        old.bulk(),
-        old.shaping(),
-        old.vessel(),
-        old.proof(),
-        old.baking(),
-        old.cooling(),
-        old.storage(),
-        old.altitude(),
-        remarks);
   }
 }

@@ -6,8 +6,8 @@ import java.util.Map;
 /**
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
- * what can be asked, what acts together, and allergens. Plain data; {@link Catalogue} finds things
- * in it.
+ * what can be asked, what acts together, allergens, what can be turned and what can be done about a
+ * cause. Plain data; {@link Catalogue} finds things in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -23,7 +23,9 @@ public record Knowledge(
     Calibration calibration,
     List<QuestionKind> questions,
     List<ActingTogether> actingTogether,
-    List<Allergen> allergens) {
+    List<Allergen> allergens,
+    List<KnobKind> knobs,
+    List<Remedy> remedies) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -40,6 +42,42 @@ public record Knowledge(
     questions = questions == null ? List.of() : List.copyOf(questions);
     actingTogether = actingTogether == null ? List.of() : List.copyOf(actingTogether);
     allergens = allergens == null ? List.of() : List.copyOf(allergens);
+    knobs = knobs == null ? List.of() : List.copyOf(knobs);
+    remedies = remedies == null ? List.of() : List.copyOf(remedies);
+  }
+
+  /** Knowledge of causes alone: nothing can be turned and nothing done. */
+  public Knowledge(
+      List<Cause> causes,
+      List<SignKind> signs,
+      List<CircumstanceKind> circumstances,
+      List<Style> styles,
+      List<ReadingKind> readings,
+      List<Source> sources,
+      List<Caution> cautions,
+      List<FieldHint> fields,
+      Map<String, List<String>> words,
+      List<Published> published,
+      Calibration calibration,
+      List<QuestionKind> questions,
+      List<ActingTogether> actingTogether) {
+    this(
+        causes,
+        signs,
+        circumstances,
+        styles,
+        readings,
+        sources,
+        cautions,
+        fields,
+        words,
+        published,
+        calibration,
+        questions,
+        actingTogether,
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   /**
@@ -67,10 +105,7 @@ public record Knowledge(
         fields,
         words,
         List.of(),
-        Calibration.NONE,
-        List.of(),
-        List.of(),
-        List.of());
+        Calibration.NONE);
   }
 
   /** Catalogues without questions and without causes that act together. */
@@ -98,7 +133,6 @@ public record Knowledge(
         words,
         published,
         calibration,
-        List.of(),
         List.of(),
         List.of());
   }

@@ -69,7 +69,9 @@ public final class KnowledgeFolder {
             reader.calibration(),
             reader.optional("questions.yaml", QuestionKind.class),
             reader.optional("acting-together.yaml", ActingTogether.class),
-            reader.optional("allergens.yaml", Allergen.class));
+            reader.optional("allergens.yaml", Allergen.class),
+            reader.optional("knobs.yaml", KnobKind.class),
+            reader.lists("remedies", Remedy.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -89,7 +91,8 @@ public final class KnowledgeFolder {
   public static Places places(Path folder) {
     KnowledgeFolder reader = new KnowledgeFolder(folder);
     Map<String, List<Places.Entry>> entries = new TreeMap<>();
-    for (String catalogue : List.of("causes", "signs", "circumstances", "styles", "sources")) {
+    for (String catalogue :
+        List.of("causes", "signs", "circumstances", "styles", "sources", "remedies")) {
       reader.files(catalogue).forEach(file -> reader.places(entries, catalogue, file));
     }
     for (String file :
@@ -99,7 +102,8 @@ public final class KnowledgeFolder {
             "fields.yaml",
             "questions.yaml",
             "acting-together.yaml",
-            "allergens.yaml")) {
+            "allergens.yaml",
+            "knobs.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }
     Path pairs = folder.resolve("published").resolve("pairs.csv");
@@ -244,6 +248,9 @@ public final class KnowledgeFolder {
   }
 
   private List<Path> files(String catalogue) {
+    if (catalogue.equals("remedies") && Files.notExists(folder.resolve(catalogue))) {
+      return List.of();
+    }
     try (Stream<Path> files = Files.list(folder.resolve(catalogue))) {
       return files.filter(file -> file.toString().endsWith(".yaml")).sorted().toList();
     } catch (IOException fault) {

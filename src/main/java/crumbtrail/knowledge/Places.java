@@ -129,7 +129,10 @@ public record Places(Map<String, List<Entry>> entries) {
             names.getOrDefault(
                 "id",
                 names.getOrDefault(
-                    "name", names.getOrDefault("about", names.getOrDefault("circumstance", "")))));
+                    "name",
+                    names.getOrDefault(
+                        "about",
+                        names.getOrDefault("circumstance", names.getOrDefault("cause", ""))))));
     return new Entry(key, file, line, parts);
   }
 

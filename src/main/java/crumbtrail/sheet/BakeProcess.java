@@ -31,6 +31,91 @@ public record BakeProcess(
     remarks = List.copyOf(remarks);
   }
 
+  /** The same bake with the mixing changed. */
+  public BakeProcess withMixing(Mixing other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        other,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks);
+  }
+
+  /** The same bake with the first rise changed. */
+  public BakeProcess withBulk(List<Stage> other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        other,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks);
+  }
+
+  /** The same bake with the final proof changed. */
+  public BakeProcess withProof(List<Stage> other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        other,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks);
+  }
+
+  /** The same bake with the baking changed. */
+  public BakeProcess withBaking(Baking other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        other,
+        cooling,
+        storage,
+        altitude,
+        remarks);
+  }
+
+  /** The same bake with the remarks changed. */
+  public BakeProcess withRemarks(List<String> other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        other);
+  }
+
   /** Temperatures of what goes into the bowl, degrees Celsius. */
   public record Temperatures(
       Optional<Quantity> flour, Optional<Quantity> liquid, Optional<Quantity> preferment) {}

@@ -34,6 +34,22 @@ public record BakeSheet(
     knownCauses = List.copyOf(knownCauses);
   }
 
+  /** The same bake with another process. */
+  public BakeSheet with(BakeProcess other) {
+    return new BakeSheet(title, style, formula, preferments, other, seen, notSeen, knownCauses);
+  }
+
+  /** The same bake with another formula. */
+  public BakeSheet with(List<FormulaLine> lines, List<Preferment> ahead) {
+    return new BakeSheet(title, style, lines, ahead, process, seen, notSeen, knownCauses);
+  }
+
+  /** The bake before anybody has seen it: without signs, without what is known of its causes. */
+  public BakeSheet unseen() {
+    return new BakeSheet(
+        title, style, formula, preferments, process, List.of(), List.of(), List.of());
+  }
+
   /** A part of the dough that is made ahead: its formula and what happened to it before mixing. */
   public record Preferment(String name, List<FormulaLine> formula, List<Stage> stages) {
     public Preferment {

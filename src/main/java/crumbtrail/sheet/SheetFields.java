@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
 import java.util.Iterator;
+import java.util.Optional;
 
 /** Fills fields of the process of a bake sheet, by their path: {@code bulk[0].time}. */
 public final class SheetFields {
@@ -30,6 +31,28 @@ public final class SheetFields {
     }
     part.put(step, text);
     return SheetReader.read(root);
+  }
+
+  /** What stands in a field, as written; empty where nothing does. */
+  public static Optional<String> text(BakeSheet sheet, String path) {
+    JsonNode found = SheetWriter.node(sheet).at("/process/" + pointer(path));
+    return found.isValueNode() ? Optional.of(found.asText()) : Optional.empty();
+  }
+
+  /** The sheet with a field emptied; the same sheet where nothing stands there. */
+  public static BakeSheet without(BakeSheet sheet, String path) {
+    ObjectNode root = SheetWriter.node(sheet);
+    String pointer = "/process/" + pointer(path);
+    int last = pointer.lastIndexOf('/');
+    if (root.at(pointer.substring(0, last)) instanceof ObjectNode part
+        && part.remove(pointer.substring(last + 1)) != null) {
+      return SheetReader.read(root).sheet().orElse(sheet);
+    }
+    return sheet;
+  }
+
+  private static String pointer(String path) {
+    return path.replace('.', '/').replace("[", "/").replace("]", "");
   }
 
   private static ObjectNode inside(ObjectNode part, String step) {

@@ -176,19 +176,7 @@ public final class SheetReader {
   private static BakeProcess withRemarks(BakeProcess process, List<String> more) {
     List<String> all = new ArrayList<>(process.remarks());
     all.addAll(more);
-    return new BakeProcess(
-        process.room(),
-        process.temperatures(),
-        process.mixing(),
-        process.bulk(),
-        process.shaping(),
-        process.vessel(),
-        process.proof(),
-        process.baking(),
-        process.cooling(),
-        process.storage(),
-        process.altitude(),
-        all);
+    return process.withRemarks(all);
   }
 
   private static List<SeenSign> seen(Part part) {

@@ -139,21 +139,7 @@ public final class Uncertainties {
 
   private static BakeSheet placed(BakeSheet sheet, double bulk, double proof) {
     BakeProcess old = sheet.process();
-    BakeProcess process =
-        new BakeProcess(
-            old.room(),
-            old.temperatures(),
-            old.mixing(),
-            at(old.bulk(), bulk),
-            old.shaping(),
-            old.vessel(),
-            at(old.proof(), proof),
-            old.baking(),
-            old.cooling(),
-            old.storage(),
-            old.altitude(),
-            old.remarks());
-    return with(sheet, process);
+    return sheet.with(old.withBulk(at(old.bulk(), bulk)).withProof(at(old.proof(), proof)));
   }
 
   private static List<Stage> at(List<Stage> stages, double celsius) {
@@ -193,27 +179,15 @@ public final class Uncertainties {
   private static BakeSheet mixed(BakeSheet sheet, double celsius) {
     BakeProcess old = sheet.process();
     BakeProcess.Mixing mixing = old.mixing();
-    BakeProcess process =
-        new BakeProcess(
-            old.room(),
-            old.temperatures(),
+    return sheet.with(
+        old.withMixing(
             new BakeProcess.Mixing(
                 mixing.method(),
                 mixing.time(),
                 mixing.speed(),
                 mixing.rest(),
                 mixing.fat(),
-                Optional.of(celsius(celsius))),
-            old.bulk(),
-            old.shaping(),
-            old.vessel(),
-            old.proof(),
-            old.baking(),
-            old.cooling(),
-            old.storage(),
-            old.altitude(),
-            old.remarks());
-    return with(sheet, process);
+                Optional.of(celsius(celsius)))));
   }
 
   private void flour(Pantry pantry) {
@@ -242,17 +216,5 @@ public final class Uncertainties {
 
   private static Quantity celsius(double celsius) {
     return new Quantity("", Unit.CELSIUS, celsius, celsius, celsius);
-  }
-
-  private static BakeSheet with(BakeSheet sheet, BakeProcess process) {
-    return new BakeSheet(
-        sheet.title(),
-        sheet.style(),
-        sheet.formula(),
-        sheet.preferments(),
-        process,
-        sheet.seen(),
-        sheet.notSeen(),
-        sheet.knownCauses());
   }
 }

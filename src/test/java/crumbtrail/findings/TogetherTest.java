@@ -64,8 +64,7 @@ class TogetherTest {
             List.of(),
             Calibration.NONE,
             List.of(),
-            pairs,
-            List.of()));
+            pairs));
   }
 
   private static Finding finding(String key, double decibans, String... explains) {

@@ -1,0 +1,175 @@
+package crumbtrail.advice;
+
+import crumbtrail.quantity.Quantity;
+import crumbtrail.sheet.BakeProcess;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.Stage;
+import crumbtrail.workup.Reading;
+import crumbtrail.workup.Workup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+
+/** The stays of a dough in first rise or final proof, in the warm or in the refrigerator. */
+final class Stays {
+  /** Colder than this is a refrigerator, °C; the same as where the rise is worked out. */
+  private static final double COLD = 12;
+
+  private static final double ROOM = 24;
+
+  private final BakeSheet sheet;
+  private final boolean proof;
+
+  private Stays(BakeSheet sheet, boolean proof) {
+    this.sheet = sheet;
+    this.proof = proof;
+  }
+
+  /**
+   * @param at "bulk" or "proof"
+   */
+  static Stays of(BakeSheet sheet, String at) {
+    return new Stays(sheet, at.equals("proof"));
+  }
+
+  boolean none() {
+    return stages().isEmpty();
+  }
+
+  /** Minutes in the warm, empty where none are told. */
+  Optional<Double> warmMinutes() {
+    return minutes(stages(), Stays::warm);
+  }
+
+  /** Degrees of the warm stays, told or assumed. */
+  Optional<Double> warmCelsius(Workup workup) {
+    return stages().stream()
+        .filter(Stays::warm)
+        .flatMap(stage -> stage.temperature().stream())
+        .map(Quantity::value)
+        .max(Double::compare)
+        .or(
+            () ->
+                workup.readings().stream()
+                    .filter(
+                        reading ->
+                            reading.name().equals(proof ? "proof temperature" : "bulk temperature"))
+                    .map(Reading::value)
+                    .findFirst())
+        .or(() -> sheet.process().room().map(Quantity::value))
+        .or(() -> none() ? Optional.empty() : Optional.of(ROOM));
+  }
+
+  /**
+   * The sheet whose warm stays last so long in all, in proportion; one is added if there is none.
+   */
+  BakeSheet lasting(double minutes) {
+    double now = warmMinutes().orElse(0.0);
+    List<Stage> stages = new ArrayList<>(stages());
+    if (stages.stream().noneMatch(Stays::warm)) {
+      stages.add(
+          0,
+          new Stage(
+              Heat.minutes(minutes),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty()));
+      return with(stages);
+    }
+    long warm = stages.stream().filter(Stays::warm).count();
+    return with(
+        each(
+            stages,
+            Stays::warm,
+            stage ->
+                time(
+                    stage,
+                    now > 0
+                        ? stage.time().map(Quantity::value).orElse(0.0) * minutes / now
+                        : minutes / warm)));
+  }
+
+  /** The sheet whose warm stays are all this warm. */
+  BakeSheet at(double celsius) {
+    return with(each(stages(), Stays::warm, stage -> temperature(stage, celsius)));
+  }
+
+  static Optional<Double> coldMinutes(BakeSheet sheet) {
+    List<Stage> all = new ArrayList<>(sheet.process().bulk());
+    all.addAll(sheet.process().proof());
+    return minutes(all, stage -> !warm(stage));
+  }
+
+  static Optional<Double> coldCelsius(BakeSheet sheet) {
+    List<Stage> all = new ArrayList<>(sheet.process().bulk());
+    all.addAll(sheet.process().proof());
+    return all.stream()
+        .filter(stage -> !warm(stage))
+        .flatMap(stage -> stage.temperature().stream())
+        .map(Quantity::value)
+        .max(Double::compare);
+  }
+
+  static BakeSheet coldLasting(BakeSheet sheet, double minutes) {
+    double now = coldMinutes(sheet).orElse(0.0);
+    return now > 0
+        ? cold(
+            sheet,
+            stage -> time(stage, stage.time().map(Quantity::value).orElse(0.0) * minutes / now))
+        : sheet;
+  }
+
+  static BakeSheet coldAt(BakeSheet sheet, double celsius) {
+    return cold(sheet, stage -> temperature(stage, celsius));
+  }
+
+  private static BakeSheet cold(BakeSheet sheet, UnaryOperator<Stage> change) {
+    BakeProcess old = sheet.process();
+    Predicate<Stage> cold = stage -> !warm(stage);
+    return sheet.with(
+        old.withBulk(each(old.bulk(), cold, change)).withProof(each(old.proof(), cold, change)));
+  }
+
+  private static Optional<Double> minutes(List<Stage> stages, Predicate<Stage> which) {
+    List<Double> told =
+        stages.stream()
+            .filter(which)
+            .flatMap(stage -> stage.time().stream())
+            .map(Quantity::value)
+            .toList();
+    return told.isEmpty()
+        ? Optional.empty()
+        : Optional.of(told.stream().mapToDouble(Double::doubleValue).sum());
+  }
+
+  private static boolean warm(Stage stage) {
+    return stage.temperature().map(celsius -> celsius.value() >= COLD).orElse(true);
+  }
+
+  private static List<Stage> each(
+      List<Stage> stages, Predicate<Stage> which, UnaryOperator<Stage> change) {
+    return stages.stream().map(stage -> which.test(stage) ? change.apply(stage) : stage).toList();
+  }
+
+  private static Stage time(Stage old, double minutes) {
+    return new Stage(
+        Heat.minutes(minutes), old.temperature(), old.folds(), old.covered(), old.humidity());
+  }
+
+  private static Stage temperature(Stage old, double celsius) {
+    return new Stage(
+        old.time(), Optional.of(Heat.celsius(celsius)), old.folds(), old.covered(), old.humidity());
+  }
+
+  private List<Stage> stages() {
+    return proof ? sheet.process().proof() : sheet.process().bulk();
+  }
+
+  private BakeSheet with(List<Stage> stages) {
+    BakeProcess old = sheet.process();
+    return sheet.with(proof ? old.withProof(stages) : old.withBulk(stages));
+  }
+}

@@ -1,0 +1,69 @@
+package crumbtrail.knowledge;
+
+import com.fasterxml.jackson.annotation.JsonFormat;
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What a baker can do about a cause.
+ *
+ * @param cause key of the cause
+ * @param does the change in words, as an imperative; of a knob it may be left out, for the knob has
+ *     words of its own
+ * @param turn key of the knob to turn
+ * @param until name of the reading that is to reach its aim; the knob's own where it is left out
+ * @param to the aim: "usual" (the middle of what is usual for the bread), "low", "high", or a
+ *     number
+ * @param step how far to turn where the reading has no aim to reach or is there already: "-20 %",
+ *     "+3"
+ * @param set fields below "process" and the text to write there
+ * @param hold circumstances that are true once the baker has done so
+ * @param drop circumstances that are no longer true
+ * @param swap an ingredient for another
+ * @param breads families of bread that it fits; empty for all
+ * @param not families of bread that it does not fit
+ * @param why cause and effect, one sentence
+ * @param source ids of the bibliography, or "common practice"
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Remedy(
+    String cause,
+    String does,
+    String turn,
+    String until,
+    String to,
+    String step,
+    Map<String, String> set,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> hold,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> drop,
+    Swap swap,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> breads,
+    @JsonFormat(with = JsonFormat.Feature.ACCEPT_SINGLE_VALUE_AS_ARRAY) List<String> not,
+    String why,
+    String source) {
+
+  public Remedy {
+    set = set == null ? Map.of() : Map.copyOf(set);
+    hold = hold == null ? List.of() : List.copyOf(hold);
+    drop = drop == null ? List.of() : List.copyOf(drop);
+    breads = breads == null ? List.of() : List.copyOf(breads);
+    not = not == null ? List.of() : List.copyOf(not);
+  }
+
+  /** Whether it makes sense for a bread of these families. */
+  public boolean fits(List<String> tags) {
+    return (breads.isEmpty() || breads.stream().anyMatch(tags::contains))
+        && not.stream().noneMatch(tags::contains);
+  }
+
+  /**
+   * One ingredient in place of another.
+   *
+   * @param pick which lines, as a knob picks them
+   * @param with name of the other ingredient
+   * @param per grams of the other for one gram
+   */
+  public record Swap(String pick, @JsonProperty("for") String with, double per) {}
+}
