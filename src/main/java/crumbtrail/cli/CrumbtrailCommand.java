@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       TraceCommand.class,
       BatchCommand.class,
+      VaryCommand.class,
       ServeCommand.class,
       RulesCommand.class,
       GenerateCompletion.class
@@ -25,6 +26,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  crumbtrail trace cases/over-proofed-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
+      "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
       "  crumbtrail serve",
       "  crumbtrail rules check rules",
@@ -37,7 +39,7 @@ final class CrumbtrailCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to do: trace, batch, serve or rules.");
+        spec.commandLine(), "Say what to do: trace, batch, vary, serve or rules.");
   }
 
   /** A rules folder of the baker's own. */

@@ -25,6 +25,7 @@ public final class Main {
             .setErr(err)
             .setCaseInsensitiveEnumValuesAllowed(true)
             .setExecutionExceptionHandler(Faults::handle);
+    VaryCommand.offerKnobs(line, arguments);
     return line.execute(arguments);
   }
 }
