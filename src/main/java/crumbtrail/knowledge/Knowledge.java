@@ -6,8 +6,8 @@ import java.util.Map;
 /**
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
- * what can be asked, what acts together, allergens, what can be turned and what can be done about a
- * cause. Plain data; {@link Catalogue} finds things in it.
+ * what can be asked, what acts together, allergens, what can be turned, what can be done about a
+ * cause, and how signs look. Plain data; {@link Catalogue} finds things in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -25,7 +25,8 @@ public record Knowledge(
     List<ActingTogether> actingTogether,
     List<Allergen> allergens,
     List<KnobKind> knobs,
-    List<Remedy> remedies) {
+    List<Remedy> remedies,
+    List<PictureKind> pictures) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -44,9 +45,10 @@ public record Knowledge(
     allergens = allergens == null ? List.of() : List.copyOf(allergens);
     knobs = knobs == null ? List.of() : List.copyOf(knobs);
     remedies = remedies == null ? List.of() : List.copyOf(remedies);
+    pictures = pictures == null ? List.of() : List.copyOf(pictures);
   }
 
-  /** Knowledge of causes alone: nothing can be turned and nothing done. */
+  /** Knowledge of causes alone: nothing can be turned, done or drawn. */
   public Knowledge(
       List<Cause> causes,
       List<SignKind> signs,
@@ -75,6 +77,7 @@ public record Knowledge(
         calibration,
         questions,
         actingTogether,
+        List.of(),
         List.of(),
         List.of(),
         List.of());

@@ -71,7 +71,8 @@ public final class KnowledgeFolder {
             reader.optional("acting-together.yaml", ActingTogether.class),
             reader.optional("allergens.yaml", Allergen.class),
             reader.optional("knobs.yaml", KnobKind.class),
-            reader.lists("remedies", Remedy.class));
+            reader.lists("remedies", Remedy.class),
+            reader.optional("pictures.yaml", PictureKind.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -103,7 +104,8 @@ public final class KnowledgeFolder {
             "questions.yaml",
             "acting-together.yaml",
             "allergens.yaml",
-            "knobs.yaml")) {
+            "knobs.yaml",
+            "pictures.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }
     Path pairs = folder.resolve("published").resolve("pairs.csv");

@@ -8,6 +8,7 @@ import crumbtrail.knowledge.Fault;
 import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Source;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.rules.WrittenRule.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,7 @@ final class RuleGuards {
             "Write a rule with: It happened that \"…\"; or take it out");
       }
     }
+    found.addAll(LoafPictures.faults(book.catalogue().knowledge(), book.places()));
     return List.copyOf(found);
   }
 

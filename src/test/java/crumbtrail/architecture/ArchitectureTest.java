@@ -23,6 +23,8 @@ class ArchitectureTest {
           .definedBy("crumbtrail.words..")
           .layer("knowledge")
           .definedBy("crumbtrail.knowledge..")
+          .layer("picture")
+          .definedBy("crumbtrail.picture..")
           .layer("sheet")
           .definedBy("crumbtrail.sheet..")
           .layer("pantry")
@@ -79,6 +81,8 @@ class ArchitectureTest {
           .whereLayer("workup")
           .mayOnlyBeAccessedByLayers(
               "rules", "findings", "advice", "lessons", "report", "handbook", "accuracy")
+          .whereLayer("picture")
+          .mayOnlyBeAccessedByLayers("rules", "lessons", "report", "handbook", "web", "cli")
           .whereLayer("formula")
           .mayOnlyBeAccessedByLayers("workup", "advice", "report")
           .whereLayer("dough")

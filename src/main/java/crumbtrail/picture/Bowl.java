@@ -1,0 +1,296 @@
+package crumbtrail.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+
+/** Dough in a glass bowl with a mark where it began. */
+final class Bowl {
+  private static final Spot FOOT = new Spot(200, 268);
+  private static final double RIM = 160;
+  private static final double MARK = 62;
+  private static final double RISEN = 112;
+
+  private final Ink ink;
+  private final Look look;
+
+  Bowl(Ink ink, Look look) {
+    this.ink = ink;
+    this.look = look;
+  }
+
+  void draw() {
+    double second = look.less(Trait.SECOND_RISE);
+    if (second > 0) {
+      second(second);
+      return;
+    }
+    boolean mixing = look.more(Trait.SHAGGY) + look.more(Trait.WET) + look.more(Trait.POURS) > 0;
+    double rise = look.amount(Trait.RISE);
+    double level =
+        mixing ? MARK + 14 : rise < 0 ? RISEN + (RISEN - MARK - 6) * rise : RISEN + 62 * rise;
+    glass(FOOT, RIM, 118);
+    content(level);
+    if (!mixing) {
+      marks(level);
+      clock(rise);
+    }
+    shaggy(look.more(Trait.SHAGGY), level);
+    wet(look.more(Trait.WET), level);
+    pours(look.more(Trait.POURS), level);
+    skin(look.more(Trait.SKIN), level);
+    ink.line(sides(FOOT, RIM, 118), 2.4);
+  }
+
+  private void glass(Spot foot, double high, double wide) {
+    Strokes bowl = sides(foot, high, wide);
+    ink.shape(bowl, Palette.GLASS, 2.4);
+  }
+
+  private static Strokes sides(Spot foot, double high, double wide) {
+    return new Strokes()
+        .move(foot.plus(-wide, -high))
+        .curve(foot.plus(-wide * 0.96, -high * 0.2), foot.plus(-wide * 0.55, 0))
+        .line(foot.plus(wide * 0.55, 0))
+        .curve(foot.plus(wide * 0.96, -high * 0.2), foot.plus(wide, -high));
+  }
+
+  private static double half(double up) {
+    double share = Math.min(1, up / RIM);
+    return 118 * (0.55 + 0.43 * Math.pow(share, 0.42));
+  }
+
+  private void content(double level) {
+    double wide = half(level) - 4;
+    boolean liquid = look.more(Trait.POURS) + look.more(Trait.WET) > 0.4;
+    double crown = liquid ? 2 : Math.min(24, 6 + level / 8);
+    Strokes dough = new Strokes();
+    dough
+        .move(FOOT.plus(-62, -4))
+        .curve(FOOT.plus(-wide - 2, -level * 0.3), FOOT.plus(-wide, -level));
+    dough.curve(FOOT.plus(0, -level - 2 * crown), FOOT.plus(wide, -level));
+    dough.curve(FOOT.plus(wide + 2, -level * 0.3), FOOT.plus(62, -4)).close();
+    ink.shape(dough, Palette.DOUGH, 1.8);
+    SplittableRandom chance = look.chance(4);
+    double gas =
+        look.more(Trait.SHAGGY) > 0 ? 0 : Math.max(0.12, 0.6 + 0.6 * look.amount(Trait.RISE));
+    Strokes cells = new Strokes();
+    for (int i = 0; i < 46 * gas; i++) {
+      double up = 0.08 + 0.84 * chance.nextDouble();
+      double x = (2 * chance.nextDouble() - 1) * (half(level * up) - 14);
+      cells.ellipse(
+          FOOT.plus(x, -level * up),
+          1.5 + 4 * gas * chance.nextDouble(),
+          1.5 + 3 * gas * chance.nextDouble());
+    }
+    ink.shape(cells, Palette.DOUGH_SHADE, 0.9);
+  }
+
+  private void marks(double level) {
+    Spot mark = FOOT.plus(-half(MARK) - 14, -MARK);
+    ink.line(new Strokes().stroke(mark, FOOT.plus(half(MARK) + 14, -MARK)), 3.2, Palette.DEEP);
+    if (Math.abs(level - RISEN) > 3) {
+      double wide = half(RISEN) - 4;
+      ink.ghost(
+          new Strokes()
+              .move(FOOT.plus(-wide, -RISEN))
+              .curve(FOOT.plus(0, -RISEN - 40), FOOT.plus(wide, -RISEN)));
+    }
+    ink.seen(Trait.RISE, FOOT.plus(-20, -level - 4));
+  }
+
+  // Early or late, beside the bowl.
+  private void clock(double rise) {
+    if (rise == 0) {
+      return;
+    }
+    Spot at = new Spot(366, 140);
+    ink.shape(new Strokes().ellipse(at, 30, 30), Palette.FLOUR, 2);
+    Strokes ticks = new Strokes();
+    for (int i = 0; i < 12; i++) {
+      double angle = i * Math.PI / 6;
+      ticks.stroke(
+          at.plus(26 * Math.sin(angle), -26 * Math.cos(angle)),
+          at.plus(23 * Math.sin(angle), -23 * Math.cos(angle)));
+    }
+    ink.line(ticks, 1.4);
+    double hours = rise < 0 ? 2 - 6 * rise : 2 - 1.5 * rise;
+    double sweep = hours * Math.PI / 6;
+    Strokes wedge = new Strokes().move(at);
+    for (double angle = 0; angle <= sweep; angle += 0.15) {
+      wedge.line(at.plus(20 * Math.sin(angle), -20 * Math.cos(angle)));
+    }
+    ink.shape(wedge.close(), Palette.CELL, 1);
+  }
+
+  private void shaggy(double amount, double level) {
+    if (amount == 0) {
+      return;
+    }
+    SplittableRandom chance = look.chance(Trait.SHAGGY);
+    Strokes pool = new Strokes();
+    double wide = half(level) - 4;
+    pool.move(FOOT.plus(-wide, -level))
+        .curve(FOOT.plus(0, -level + 14), FOOT.plus(wide, -level))
+        .curve(FOOT.plus(wide, -level * 0.5), FOOT.plus(60, -12))
+        .line(FOOT.plus(-60, -12))
+        .curve(FOOT.plus(-wide, -level * 0.5), FOOT.plus(-wide, -level));
+    ink.shape(pool, Palette.WATER, 1.2);
+    for (int i = 0; i < 9; i++) {
+      Spot at = FOOT.plus(-72 + 18 * i, -level * 0.55 - 26 * chance.nextDouble());
+      List<Spot> lump = new ArrayList<>();
+      for (int k = 0; k < 9; k++) {
+        double out =
+            (15 + 8 * amount) * (k % 2 == 0 ? 1.15 : 0.75) * (0.8 + 0.4 * chance.nextDouble());
+        lump.add(at.plus(Math.cos(k * 0.698) * out, Math.sin(k * 0.698) * out * 0.85));
+      }
+      ink.shape(new Strokes().polygon(lump), i % 3 == 1 ? Palette.FLOUR : Palette.DOUGH, 1.5);
+    }
+    Strokes dust = new Strokes();
+    for (int i = 0; i < 50 * amount; i++) {
+      dust.dot(FOOT.plus(180 * (chance.nextDouble() - 0.5), -level - 30 * chance.nextDouble()));
+    }
+    ink.line(dust, 1.8);
+    ink.seen(Trait.SHAGGY, FOOT.plus(20, -level * 0.7));
+  }
+
+  private void wet(double amount, double level) {
+    if (amount == 0) {
+      return;
+    }
+    Strokes shine = new Strokes();
+    for (int i = 0; i < 3 + 4 * amount; i++) {
+      Spot at = FOOT.plus(-78 + 26 * i, -level * (0.45 + 0.3 * (i % 2)));
+      shine.move(at).curve(at.plus(10, -9), at.plus(24, -5));
+    }
+    ink.line(shine, 4, Palette.FLOUR);
+    ink.line(shine, 1);
+    Strokes water = new Strokes();
+    double wide = half(level) - 5;
+    water
+        .move(FOOT.plus(-wide, -level))
+        .curve(FOOT.plus(0, -level - 8), FOOT.plus(wide, -level))
+        .curve(FOOT.plus(0, -level + 22 * amount), FOOT.plus(-wide, -level));
+    ink.shape(water, Palette.WATER, 1.3);
+    Strokes ripples = new Strokes();
+    ripples
+        .stroke(FOOT.plus(-50, -level + 1), FOOT.plus(-14, -level + 1))
+        .stroke(FOOT.plus(8, -level + 3), FOOT.plus(52, -level + 3));
+    ink.line(ripples, 1);
+    ink.seen(Trait.WET, FOOT.plus(-30, -level));
+  }
+
+  private void pours(double amount, double level) {
+    if (amount == 0) {
+      return;
+    }
+    Spot spoon = new Spot(196, 62);
+    double thick = 6 + 12 * amount;
+    Strokes stream = new Strokes();
+    stream
+        .move(spoon.plus(-thick, 6))
+        .curve(spoon.plus(-thick * 0.4, 60), spoon.plus(-thick * 0.5, 268 - level - 66))
+        .line(spoon.plus(thick * 0.5, 268 - level - 66))
+        .curve(spoon.plus(thick * 0.4, 60), spoon.plus(thick, 6))
+        .close();
+    ink.shape(stream, Palette.DOUGH, 1.6);
+    Strokes rings = new Strokes();
+    rings
+        .ellipse(new Spot(spoon.x(), FOOT.y() - level), 26, 6)
+        .ellipse(new Spot(spoon.x(), FOOT.y() - level), 48, 11);
+    ink.line(rings, 1.1);
+    ink.shape(
+        new Strokes()
+            .round(
+                List.of(
+                    spoon.plus(-34, -6),
+                    spoon.plus(0, -14),
+                    spoon.plus(34, -6),
+                    spoon.plus(24, 14),
+                    spoon.plus(-24, 14))),
+        Palette.METAL,
+        1.8);
+    ink.line(new Strokes().stroke(spoon.plus(32, -6), spoon.plus(140, -24)), 6);
+    ink.seen(Trait.POURS, spoon.plus(0, 44));
+  }
+
+  private void skin(double amount, double level) {
+    if (amount == 0) {
+      return;
+    }
+    double wide = half(level) - 5;
+    Strokes skin = new Strokes();
+    double crown = 20;
+    skin.move(FOOT.plus(-wide, -level))
+        .curve(FOOT.plus(0, -level - 2 * crown), FOOT.plus(wide, -level))
+        .line(FOOT.plus(wide, -level + 12 * amount))
+        .curve(
+            FOOT.plus(0, -level - 2 * crown + 15 * amount), FOOT.plus(-wide, -level + 12 * amount))
+        .close();
+    ink.shape(skin, Palette.DOUGH_SHADE, 2);
+    SplittableRandom chance = look.chance(Trait.SKIN);
+    Strokes cracks = new Strokes();
+    for (int i = 0; i < 7 + 9 * amount; i++) {
+      double x = -0.92 + 1.84 * i / (6 + 9 * amount);
+      Spot at = FOOT.plus(x * wide, -level - crown * (1 - x * x));
+      cracks.polyline(
+          List.of(
+              at,
+              at.plus(4, 5),
+              at.plus(-1, 9),
+              at.plus(3, 12 + 8 * amount * chance.nextDouble())));
+      cracks.stroke(at.plus(-1, 9), at.plus(-8, 11));
+    }
+    ink.line(cracks, 1.3);
+    ink.seen(Trait.SKIN, FOOT.plus(-20, -level - crown));
+  }
+
+  // The bulk well risen on the left, the tin hardly on the right.
+  private void second(double amount) {
+    Spot jar = new Spot(112, 268);
+    ink.shape(
+        new Strokes()
+            .polyline(
+                List.of(
+                    jar.plus(-70, -170), jar.plus(-64, 0), jar.plus(64, 0), jar.plus(70, -170))),
+        Palette.GLASS,
+        2.2);
+    Strokes risen = new Strokes();
+    risen
+        .move(jar.plus(-62, -4))
+        .line(jar.plus(-66, -118))
+        .curve(jar.plus(0, -160), jar.plus(66, -118))
+        .line(jar.plus(62, -4))
+        .close();
+    ink.shape(risen, Palette.DOUGH, 1.8);
+    SplittableRandom chance = look.chance(4);
+    Strokes cells = new Strokes();
+    for (int i = 0; i < 34; i++) {
+      cells.ellipse(
+          jar.plus(112 * (chance.nextDouble() - 0.5), -12 - 104 * chance.nextDouble()),
+          2 + 4 * chance.nextDouble(),
+          2 + 3 * chance.nextDouble());
+    }
+    ink.shape(cells, Palette.DOUGH_SHADE, 0.9);
+    ink.line(new Strokes().stroke(jar.plus(-80, -60), jar.plus(80, -60)), 3, Palette.DEEP);
+    Spot tin = new Spot(306, 268);
+    double level = 78 - 48 * amount;
+    DoughScenes.dough(ink, DoughScenes.mound(tin.plus(0, -6), 76, level, 3.4));
+    ink.ghost(new Strokes().move(tin.plus(-80, -84)).curve(tin.plus(0, -150), tin.plus(80, -84)));
+    Strokes wall = new Strokes();
+    wall.polyline(
+        List.of(tin.plus(-92, -92), tin.plus(-82, 0), tin.plus(82, 0), tin.plus(92, -92)));
+    ink.line(wall, 4.5, Palette.METAL);
+    ink.line(
+        new Strokes()
+            .polyline(
+                List.of(tin.plus(-95, -92), tin.plus(-84, 3), tin.plus(84, 3), tin.plus(95, -92))),
+        1.5);
+    ink.line(
+        new Strokes()
+            .stroke(new Spot(194, 170), new Spot(212, 170))
+            .polyline(List.of(new Spot(206, 164), new Spot(213, 170), new Spot(206, 176))),
+        2);
+    ink.seen(Trait.SECOND_RISE, tin.plus(0, -level - 2));
+  }
+}

@@ -1,0 +1,83 @@
+package crumbtrail.picture;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/** A few words on the plate, each with a line to what it names. */
+final class Labels {
+  private static final int MOST = 3;
+
+  // Corners: x, y, and which end of the words stands there.
+  private static final List<Corner> CORNERS =
+      List.of(
+          new Corner(new Spot(14, 24), "start"),
+          new Corner(new Spot(406, 24), "end"),
+          new Corner(new Spot(14, 311), "start"),
+          new Corner(new Spot(406, 311), "end"));
+
+  private Labels() {}
+
+  private record Corner(Spot at, String anchor) {
+    Spot lead() {
+      return at.plus(anchor.equals("start") ? 40 : -40, at.y() < 100 ? 6 : -13);
+    }
+  }
+
+  /** Labels for the strongest traits that can be pointed at. */
+  static String draw(Look look, Map<Trait, Spot> seen) {
+    List<Trait> named =
+        look.traits().keySet().stream()
+            .filter(seen::containsKey)
+            .sorted(
+                Comparator.comparingDouble((Trait trait) -> -Math.abs(look.amount(trait)))
+                    .thenComparing(Comparator.naturalOrder()))
+            .limit(MOST)
+            .toList();
+    List<Corner> free = new ArrayList<>(CORNERS);
+    StringBuilder text = new StringBuilder();
+    for (Trait trait : named) {
+      Spot at = seen.get(trait);
+      Corner corner =
+          free.stream()
+              .min(Comparator.comparingDouble(one -> one.lead().distance(at)))
+              .orElseThrow();
+      // Long words fill their whole row.
+      free.remove(corner);
+      free.removeIf(one -> one.at().y() == corner.at().y() && look.traits().size() < 3);
+      text.append(label(corner, at, trait.words(look.amount(trait))));
+    }
+    return text.toString();
+  }
+
+  private static String label(Corner corner, Spot at, String words) {
+    String line = new Strokes().stroke(corner.lead(), at).toString();
+    String dot = new Strokes().dot(at).toString();
+    return "<path d=\""
+        + line
+        + "\" stroke=\""
+        + Palette.PLATE
+        + "\" stroke-width=\"3.4\"/>"
+        + "<path d=\""
+        + line
+        + "\"/>"
+        + "<path d=\""
+        + dot
+        + "\" stroke=\""
+        + Palette.PLATE
+        + "\" stroke-width=\"8\"/>"
+        + "<path d=\""
+        + dot
+        + "\" stroke-width=\"5\"/>"
+        + "<text x=\""
+        + Strokes.text(corner.at().x())
+        + "\" y=\""
+        + Strokes.text(corner.at().y())
+        + "\" text-anchor=\""
+        + corner.anchor()
+        + "\">"
+        + words
+        + "</text>";
+  }
+}

@@ -1,0 +1,132 @@
+package crumbtrail.picture;
+
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Fault;
+import crumbtrail.knowledge.FaultyKnowledge;
+import crumbtrail.knowledge.Knowledge;
+import crumbtrail.knowledge.KnowledgeFolder;
+import crumbtrail.knowledge.PictureKind;
+import crumbtrail.knowledge.Places;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Draws signs as the rules folder says they look. Immutable. */
+public final class LoafPictures {
+  private final Map<String, PictureKind> kinds = new LinkedHashMap<>();
+
+  private LoafPictures(Knowledge knowledge) {
+    knowledge.pictures().forEach(kind -> kinds.putIfAbsent(kind.about(), kind));
+  }
+
+  /** The pictures that these catalogues know. */
+  public static LoafPictures of(Catalogue catalogue) {
+    return new LoafPictures(catalogue.knowledge());
+  }
+
+  /**
+   * The pictures of a rules folder.
+   *
+   * @throws FaultyKnowledge if the folder cannot be read or does not hold together
+   */
+  public static LoafPictures read(Path rules) throws FaultyKnowledge {
+    return new LoafPictures(KnowledgeFolder.read(rules));
+  }
+
+  /** What is wrong with the pictures of a rules folder; see {@link PictureGuard}. */
+  public static List<Fault> faults(Knowledge knowledge, Places places) {
+    return PictureGuard.faults(knowledge, places);
+  }
+
+  /** Whether a sign can be seen. */
+  public boolean draws(String sign) {
+    return kinds.containsKey(sign) && kinds.get(sign).on() != null;
+  }
+
+  /** Why a sign is not drawn, if it is not. */
+  public Optional<String> whyNot(String sign) {
+    return Optional.ofNullable(kinds.get(sign)).map(PictureKind::notDrawn);
+  }
+
+  /** One sign, on the kind of loaf on which it shows best, plainly. */
+  public Optional<LoafPicture> of(String sign) {
+    if (!draws(sign)) {
+      return Optional.empty();
+    }
+    Shape shape = Shape.of(String.valueOf(kinds.get(sign).shape())).orElse(Shape.TIN);
+    return Optional.of(of(shape, Map.of(sign, 1.0)));
+  }
+
+  /**
+   * Several signs in one picture. A loaf goes before dough; among doughs the vessel of the
+   * strongest sign. Where two signs pull a trait both ways, the difference shows.
+   *
+   * @param shape the kind of loaf; of no account for dough
+   * @param strengths how marked or how likely each sign is, from 0 to 1, by key
+   * @return the picture of a sound loaf if no sign can be seen
+   */
+  public LoafPicture of(Shape shape, Map<String, Double> strengths) {
+    Map<String, Double> known = new LinkedHashMap<>();
+    List<String> undrawn = new ArrayList<>();
+    strengths.entrySet().stream()
+        .sorted(
+            Comparator.comparingDouble((Map.Entry<String, Double> sign) -> -sign.getValue())
+                .thenComparing(Map.Entry::getKey))
+        .filter(sign -> sign.getValue() > 0)
+        .forEach(
+            sign -> {
+              if (draws(sign.getKey())) {
+                known.put(sign.getKey(), Math.min(1, sign.getValue()));
+              } else {
+                undrawn.add(sign.getKey());
+              }
+            });
+    Scene scene = scene(known);
+    Map<Trait, Double> more = new EnumMap<>(Trait.class);
+    Map<Trait, Double> less = new EnumMap<>(Trait.class);
+    known.forEach(
+        (sign, strength) -> {
+          PictureKind kind = kinds.get(sign);
+          if (sceneOf(kind) != scene) {
+            undrawn.add(sign);
+            return;
+          }
+          kind.shows()
+              .forEach(
+                  (name, amount) ->
+                      Trait.of(name)
+                          .ifPresent(
+                              trait ->
+                                  (amount > 0 ? more : less)
+                                      .merge(trait, Math.abs(amount) * strength, Math::max)));
+        });
+    Map<Trait, Double> traits = new EnumMap<>(more);
+    less.forEach((trait, amount) -> traits.merge(trait, -amount, Double::sum));
+    return LoafPicture.of(Look.of(scene, shape, traits), undrawn);
+  }
+
+  private Scene scene(Map<String, Double> known) {
+    List<Scene> scenes =
+        known.keySet().stream().map(kinds::get).map(LoafPictures::sceneOf).toList();
+    return scenes.isEmpty() || scenes.contains(Scene.LOAF) ? Scene.LOAF : scenes.get(0);
+  }
+
+  private static Scene sceneOf(PictureKind kind) {
+    return Scene.of(kind.on()).orElse(Scene.LOAF);
+  }
+
+  /**
+   * The shape that goes with a bread; see {@link Shape#fitting}.
+   *
+   * @param tags families of its style
+   * @param words name of the style, vessel and what else is known
+   */
+  public static Shape shapeFor(List<String> tags, String words) {
+    return Shape.fitting(tags, words);
+  }
+}
