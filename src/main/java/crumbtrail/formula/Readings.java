@@ -44,6 +44,10 @@ final class Readings {
     put("milk", Item.MILK, Kind.DAIRY);
     put("milk solids", Item.MILK_SOLIDS, Kind.DAIRY);
     put("starter", Item.STARTER, Kind.STARTER);
+    if (tally.get(Item.STARTER_FLOUR).value() > 0) {
+      readings.put(
+          "starter water", tally.get(Item.STARTER_WATER).percentOf(tally.get(Item.STARTER_FLOUR)));
+    }
     put("gluten added", Item.GLUTEN, Kind.GLUTEN);
     put("malt", Item.MALT, Kind.MALT);
     put("inclusions", Item.INCLUSIONS, Kind.INCLUSION);

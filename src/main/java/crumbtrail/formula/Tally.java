@@ -39,6 +39,8 @@ final class Tally {
     MILK_SOLIDS,
     PREFERMENTED,
     STARTER,
+    STARTER_FLOUR,
+    STARTER_WATER,
     /** Flour that states a falling number. */
     FALLING_STATED,
     /** Flour times its liquefaction number. */
@@ -101,6 +103,11 @@ final class Tally {
     // In a levain all of it is ripe starter, not only the culture it was fed from.
     if (share.part() == PartKind.LEVAIN || share.leavening()) {
       put(Item.STARTER, grams);
+      if (isFlour(known)) {
+        put(Item.STARTER_FLOUR, grams);
+      } else if (known.kind() != Kind.FAT && givesWater(known)) {
+        put(Item.STARTER_WATER, grams.times(known.per100().water() / 100));
+      }
     }
     addKind(known, grams);
   }

@@ -36,6 +36,9 @@ final class CausePages {
     signs(page, cause);
     together(page, cause);
     spoken(page, cause, true, "What else on the sheet speaks for it");
+    if (cause.noReading() != null) {
+      page.paragraph("No number on a sheet speaks for it. " + cause.noReading());
+    }
     spoken(page, cause, false, "What speaks against it");
     page.heading("How to tell it from its neighbours").paragraph(cause.tell());
     page.table(

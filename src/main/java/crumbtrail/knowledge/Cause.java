@@ -21,6 +21,7 @@ import java.util.Map;
  * @param mechanism cause and effect
  * @param tell how to tell it from its neighbours
  * @param change what to do next time
+ * @param noReading why no number that a sheet can hold speaks for it; null where one does
  * @param sources ids of the bibliography, or "common practice"
  */
 public record Cause(
@@ -35,6 +36,7 @@ public record Cause(
     String mechanism,
     String tell,
     String change,
+    @JsonProperty("no reading") String noReading,
     List<String> sources) {
 
   public Cause {
@@ -44,7 +46,7 @@ public record Cause(
     sources = sources == null ? List.of() : List.copyOf(sources);
   }
 
-  /** A cause that is as common in one bread as in another. */
+  /** A cause that is as common in one bread as in another, with a number to speak for it. */
   public Cause(
       String key,
       String name,
@@ -58,7 +60,7 @@ public record Cause(
       String change,
       List<String> sources) {
     this(
-        key, name, stage, prior, Map.of(), refines, aliases, what, mechanism, tell, change,
+        key, name, stage, prior, Map.of(), refines, aliases, what, mechanism, tell, change, null,
         sources);
   }
 

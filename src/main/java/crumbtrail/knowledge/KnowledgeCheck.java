@@ -284,6 +284,14 @@ final class KnowledgeCheck {
             "\"" + cause.key() + "\" is incomplete",
             "Give it a name, a prior, a change");
       }
+      if (cause.noReading() != null && cause.noReading().isBlank()) {
+        fault(
+            "causes",
+            cause.key(),
+            "no reading",
+            "\"" + cause.key() + "\" does not say why no reading speaks for it",
+            "Say it, or leave no reading out");
+      }
       for (String tag : cause.priorIn().keySet()) {
         if (readable("styles") && !tags.contains(tag)) {
           fault(

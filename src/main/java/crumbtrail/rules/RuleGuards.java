@@ -12,7 +12,6 @@ import crumbtrail.picture.LoafPictures;
 import crumbtrail.rules.WrittenRule.Kind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -44,6 +43,7 @@ final class RuleGuards {
       if (!defended.contains(cause.key())) {
         lacks("causes", cause.key(), "no rule speaks against", "Write one that says: Doubt \"…\"");
       }
+      kinds(cause);
     }
     Set<String> signs = looked(Kind.SIGN);
     for (SignKind sign : book.catalogue().knowledge().signs()) {
@@ -71,9 +71,6 @@ final class RuleGuards {
   /** What a rule writer may want to look at. */
   List<Fault> hints() {
     found.clear();
-    for (Cause cause : book.catalogue().knowledge().causes()) {
-      kinds(cause);
-    }
     readings();
     sources();
     return List.copyOf(found);
@@ -92,19 +89,37 @@ final class RuleGuards {
     }
   }
 
-  // The kinds of witness there are: what was measured or reckoned, what happened, what was seen.
+  // Three kinds of witness can speak for a cause: what was measured or reckoned, what happened,
+  // what was seen. Some causes leave no number behind; then the cause says why.
   private void kinds(Cause cause) {
     List<WrittenRule> rules = speaking(cause.key(), true);
-    Map<Kind, String> wanted =
-        Map.of(Kind.READING, "reading", Kind.CIRCUMSTANCE, "circumstance", Kind.SIGN, "sign");
-    String missing =
-        wanted.entrySet().stream()
-            .filter(kind -> rules.stream().noneMatch(rule -> rule.looksAt(kind.getKey())))
-            .map(Map.Entry::getValue)
-            .sorted()
-            .collect(Collectors.joining(", no "));
-    if (!missing.isEmpty()) {
-      lacks("causes", cause.key(), "no " + missing + " speaks for", "Has the trade one to offer?");
+    if (rules.isEmpty()) {
+      return;
+    }
+    boolean silent = cause.noReading() != null && !cause.noReading().isBlank();
+    boolean read = rules.stream().anyMatch(rule -> rule.looksAt(Kind.READING));
+    if (!read && !silent) {
+      lacks(
+          "causes",
+          cause.key(),
+          "no reading speaks for",
+          "Write a rule with: The … is …; or say under no reading: why there is none");
+    } else if (read && silent) {
+      lacks(
+          "causes",
+          cause.key(),
+          "a reading speaks, though no reading: says that none can, for",
+          "Take out no reading:, or the rule");
+    }
+    if (rules.stream().noneMatch(rule -> rule.looksAt(Kind.CIRCUMSTANCE))) {
+      lacks(
+          "causes",
+          cause.key(),
+          "no circumstance speaks for",
+          "Write a rule with: It happened that \"…\"");
+    }
+    if (rules.stream().noneMatch(rule -> rule.looksAt(Kind.SIGN))) {
+      lacks("causes", cause.key(), "no sign speaks for", "Write a rule with: The baker saw \"…\"");
     }
   }
 

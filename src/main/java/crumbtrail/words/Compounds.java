@@ -3,8 +3,14 @@ package crumbtrail.words;
 import java.util.List;
 import java.util.Set;
 
-/** Parts "overproofed" into "over" and "proofed", so that every way of writing it is one. */
+/**
+ * Parts "overproofed" into "over" and "proofed", and joins "non-stick", so that every way of
+ * writing it is one.
+ */
 final class Compounds {
+  /** What "non" makes a word of its own of: a non-stick tin is a kind of tin, no tin let go. */
+  static final Set<String> NON = Set.of("stick", "sticking", "existent");
+
   private static final List<String> PREFIXES = List.of("over", "under");
   private static final int SHORTEST_REST = 4;
   private static final Set<String> WHOLE =

@@ -143,6 +143,11 @@ final class Tokens {
       return;
     }
     joint(base);
+    int last = tokens.size() - 1;
+    if (last >= 0 && tokens.get(last).is("non") && Compounds.NON.contains(base)) {
+      tokens.set(last, new Token("non" + base, tokens.get(last).start(), at, compound, List.of()));
+      return;
+    }
     int cut = Compounds.cut(base);
     if (cut > 0) {
       tokens.add(new Token(base.substring(0, cut), start, at, true, List.of()));

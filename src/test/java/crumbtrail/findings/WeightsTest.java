@@ -134,6 +134,7 @@ class WeightsTest {
         "",
         "",
         "",
+        null,
         List.of("one"));
   }
 }

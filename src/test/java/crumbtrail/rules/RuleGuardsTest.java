@@ -36,7 +36,7 @@ class RuleGuardsTest {
             "causes/all.yaml:20: no rule speaks for \"yeast dead\". Write one that says: Suspect"
                 + " \"…\"")
         .noneMatch(fault -> fault.contains("against \"yeast dead\""))
-        .noneMatch(fault -> fault.contains("for \"over proofed\""));
+        .noneMatch(fault -> fault.contains("no rule speaks for \"over proofed\""));
   }
 
   @Test
@@ -82,7 +82,7 @@ class RuleGuardsTest {
   }
 
   @Test
-  void kinds_of_witness_idle_readings_and_idle_sources_are_hints() throws FaultyKnowledge {
+  void idle_readings_and_idle_sources_are_hints() throws FaultyKnowledge {
     TinyRules.file(
         folder,
         "causes/all.yaml",
@@ -93,11 +93,50 @@ class RuleGuardsTest {
     assertThat(RuleBook.read(folder).hints())
         .extracting(Fault::toString)
         .contains(
-            "causes/all.yaml:1: no circumstance, no sign speaks for \"salt too low\". Has the trade"
-                + " one to offer?",
             "readings.yaml:2: no rule looks at \"proof time\". It is only shown",
             "sources/all.yaml:1: nothing here cites \"mill book\". It may serve the pages on science")
         .noneMatch(hint -> hint.contains("rule looks at \"salt\""));
+  }
+
+  @Test
+  void a_cause_wants_every_kind_of_witness() throws FaultyKnowledge {
+    TinyRules.file(
+        folder,
+        "stages/proof.dslr",
+        TinyRules.rule(
+            "sunk", "The baker saw \"collapsed top\"", "Suspect \"over proofed\" firmly"));
+
+    assertThat(faults())
+        .contains(
+            "causes/all.yaml:1: no circumstance speaks for \"salt too low\". Write a rule with: It"
+                + " happened that \"…\"",
+            "causes/all.yaml:1: no sign speaks for \"salt too low\". Write a rule with: The baker saw"
+                + " \"…\"",
+            "causes/all.yaml:11: no reading speaks for \"over proofed\". Write a rule with: The … is"
+                + " …; or say under no reading: why there is none")
+        .noneMatch(fault -> fault.contains("no reading speaks for \"salt too low\""));
+  }
+
+  @Test
+  void a_cause_that_leaves_no_number_behind_says_why() throws FaultyKnowledge {
+    String why = "  no reading: Nobody measures it.\n";
+    TinyRules.file(
+        folder,
+        "causes/all.yaml",
+        TinyRules.CAUSES
+            .replace("  tell: Taste it.\n", "  tell: Taste it.\n" + why)
+            .replace("  change: Bake sooner.\n", "  change: Bake sooner.\n" + why));
+    TinyRules.file(
+        folder,
+        "stages/proof.dslr",
+        TinyRules.rule(
+            "sunk", "The baker saw \"collapsed top\"", "Suspect \"over proofed\" firmly"));
+
+    assertThat(faults())
+        .contains(
+            "causes/all.yaml:1: a reading speaks, though no reading: says that none can, for \"salt"
+                + " too low\". Take out no reading:, or the rule")
+        .noneMatch(fault -> fault.contains("no reading speaks for"));
   }
 
   private List<String> faults() throws FaultyKnowledge {
