@@ -17,6 +17,8 @@ import picocli.CommandLine.Spec;
       TraceCommand.class,
       BatchCommand.class,
       VaryCommand.class,
+      MysteryCommand.class,
+      LessonCommand.class,
       ServeCommand.class,
       RulesCommand.class,
       GenerateCompletion.class
@@ -27,6 +29,8 @@ import picocli.CommandLine.Spec;
       "  crumbtrail trace cases/over-proofed-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%",
+      "  crumbtrail lesson",
+      "  crumbtrail mystery --level hard",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
       "  crumbtrail serve",
       "  crumbtrail rules check rules",
@@ -39,7 +43,7 @@ final class CrumbtrailCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to do: trace, batch, vary, serve or rules.");
+        spec.commandLine(), "Say what to do: trace, batch, vary, lesson, mystery, serve or rules.");
   }
 
   /** A rules folder of the baker's own. */

@@ -7,7 +7,8 @@ import java.util.Map;
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
  * what can be asked, what acts together, allergens, what can be turned, what can be done about a
- * cause, and how signs look. Plain data; {@link Catalogue} finds things in it.
+ * cause, how signs look, lessons and mystery loaves. Plain data; {@link Catalogue} finds things in
+ * it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -26,7 +27,9 @@ public record Knowledge(
     List<Allergen> allergens,
     List<KnobKind> knobs,
     List<Remedy> remedies,
-    List<PictureKind> pictures) {
+    List<PictureKind> pictures,
+    List<LessonKind> lessons,
+    List<MysteryKind> mysteries) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -46,6 +49,8 @@ public record Knowledge(
     knobs = knobs == null ? List.of() : List.copyOf(knobs);
     remedies = remedies == null ? List.of() : List.copyOf(remedies);
     pictures = pictures == null ? List.of() : List.copyOf(pictures);
+    lessons = lessons == null ? List.of() : List.copyOf(lessons);
+    mysteries = mysteries == null ? List.of() : List.copyOf(mysteries);
   }
 
   /** Knowledge of causes alone: nothing can be turned, done or drawn. */
@@ -77,6 +82,8 @@ public record Knowledge(
         calibration,
         questions,
         actingTogether,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

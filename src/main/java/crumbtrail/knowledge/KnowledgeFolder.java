@@ -72,7 +72,9 @@ public final class KnowledgeFolder {
             reader.optional("allergens.yaml", Allergen.class),
             reader.optional("knobs.yaml", KnobKind.class),
             reader.lists("remedies", Remedy.class),
-            reader.optional("pictures.yaml", PictureKind.class));
+            reader.optional("pictures.yaml", PictureKind.class),
+            reader.optional("lessons.yaml", LessonKind.class),
+            reader.optional("mysteries.yaml", MysteryKind.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))

@@ -2,6 +2,7 @@ package crumbtrail.lessons;
 
 import crumbtrail.advice.Knobs;
 import crumbtrail.advice.PredictedSigns;
+import crumbtrail.findings.Findings;
 import crumbtrail.findings.Ranking;
 import crumbtrail.findings.Reasoning;
 import crumbtrail.findings.Weights;
@@ -9,12 +10,15 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.rules.RuleBase;
+import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.SheetWorkup;
+import crumbtrail.workup.Workup;
 
 /** What every lesson needs: the pipeline, the knobs and the predicted signs. Immutable. */
 final class Pipeline {
   private final RuleBase rules;
   private final SheetWorkup workups;
+  private final Weights weights;
   private final Ranking ranking;
   private final Knobs knobs;
   private final PredictedSigns predicted;
@@ -22,7 +26,8 @@ final class Pipeline {
   Pipeline(RuleBase rules) {
     this.rules = rules;
     this.workups = new SheetWorkup(rules.catalogue(), rules.pantry());
-    this.ranking = new Ranking(rules.catalogue(), Weights.of(rules.catalogue()));
+    this.weights = Weights.of(rules.catalogue());
+    this.ranking = new Ranking(rules.catalogue(), weights);
     this.knobs = new Knobs(rules.catalogue(), rules.pantry());
     this.predicted = new PredictedSigns(rules.catalogue());
   }
@@ -50,5 +55,15 @@ final class Pipeline {
 
   String signName(String key) {
     return catalogue().sign(key).map(SignKind::name).orElse(key);
+  }
+
+  /** Which cause it was, as far as a sheet tells. */
+  Suspects suspects(Reasoning reasoning, BakeSheet sheet) {
+    Workup workup = reasoning.work(sheet);
+    return suspects(workup, reasoning.judge(workup));
+  }
+
+  Suspects suspects(Workup workup, Findings findings) {
+    return new Suspects(catalogue().knowledge().causes(), weights, findings, workup.style().tags());
   }
 }
