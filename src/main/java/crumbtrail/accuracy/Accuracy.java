@@ -104,6 +104,6 @@ public final class Accuracy {
 
   /** For each bake what it would have been told by a link that never saw it. */
   List<List<Claim>> crossValidated() {
-    return calibrator().crossValidated(calibration);
+    return calibrator().crossValidated(calibration, LinkFit.Chance.FAILED);
   }
 }

@@ -19,8 +19,10 @@ import java.util.stream.Stream;
  * @param causes keys of the causes of which any is right; empty for a healthy bake
  * @param phrases how many phrases the baker wrote
  * @param judged what the rules said
+ * @param ahead what they said of its sheet before anybody saw the loaf
  */
-record Bake(String name, boolean real, List<String> causes, int phrases, Judged judged) {
+record Bake(
+    String name, boolean real, List<String> causes, int phrases, Judged judged, Judged ahead) {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   boolean healthy() {
@@ -57,7 +59,8 @@ record Bake(String name, boolean real, List<String> causes, int phrases, Judged 
               real,
               List.copyOf(causes),
               phrases(sheet),
-              judge.judge(reading.sheet().get())));
+              judge.judge(reading.sheet().get()),
+              judge.judge(reading.sheet().get().unseen())));
     }
     return bakes;
   }

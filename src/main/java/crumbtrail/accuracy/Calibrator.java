@@ -1,5 +1,6 @@
 package crumbtrail.accuracy;
 
+import crumbtrail.accuracy.LinkFit.Chance;
 import crumbtrail.accuracy.LinkFit.Observation;
 import crumbtrail.accuracy.Reliability.Claim;
 import crumbtrail.findings.Finding;
@@ -110,22 +111,26 @@ final class Calibrator {
    * which bakes that the link did not see are told best.
    */
   Calibration linked(Calibration shares) {
+    return linked(shares, Chance.FAILED).withAhead(linked(shares, Chance.AHEAD));
+  }
+
+  private Calibration linked(Calibration shares, Chance chance) {
     Calibration best = shares;
     double least = Double.POSITIVE_INFINITY;
     for (double unnamed : UNNAMED) {
       Calibration tried = shares.withLink(unnamed, 0, 0, 0, 0);
-      double loss = loss(tried);
+      double loss = loss(tried, chance);
       if (loss < least) {
         least = loss;
         best = tried;
       }
     }
-    return LinkFit.fit(best, weighed(observations(best)));
+    return LinkFit.fit(best, weighed(observations(best, chance), chance));
   }
 
   /** Mean over the bakes of what each would have been told falsely, natural log. */
-  double loss(Calibration calibration) {
-    return crossValidated(calibration).stream()
+  private double loss(Calibration calibration, Chance chance) {
+    return crossValidated(calibration, chance).stream()
         .mapToDouble(claims -> claims.stream().mapToDouble(Claim::logLoss).sum())
         .average()
         .orElse(0);
@@ -135,13 +140,13 @@ final class Calibrator {
    * What each bake would have been told by a link that never saw it: for each bake its claims,
    * likeliest cause first.
    */
-  List<List<Claim>> crossValidated(Calibration shares) {
-    List<List<Observation>> all = observations(shares);
+  List<List<Claim>> crossValidated(Calibration shares, Chance chance) {
+    List<Listed> all = observations(shares, chance);
     List<List<Claim>> claims = new ArrayList<>();
     for (int left = 0; left < all.size(); left++) {
-      List<List<Observation>> others = new ArrayList<>(all);
-      List<Observation> here = others.remove(left);
-      Calibration fitted = LinkFit.fit(shares, weighed(others));
+      List<Listed> others = new ArrayList<>(all);
+      List<Observation> here = others.remove(left).causes();
+      Calibration fitted = LinkFit.fit(shares, weighed(others, chance));
       claims.add(
           here.stream()
               .map(one -> new Claim(one.standing().probability(fitted), one.right()))
@@ -151,17 +156,31 @@ final class Calibrator {
   }
 
   // Sound bakes are rarer among those that were written down than among those that are asked about,
-  // so each counts twice (our choice).
-  private static List<List<Observation>> weighed(List<List<Observation>> all) {
-    List<List<Observation>> weighed = new ArrayList<>(all);
-    all.stream().filter(bake -> bake.stream().noneMatch(Observation::right)).forEach(weighed::add);
-    return weighed;
+  // so each counts twice; of bakes that are still to come, as many go well as go wrong (our
+  // choice).
+  private static List<List<Observation>> weighed(List<Listed> all, Chance chance) {
+    List<Listed> sound = all.stream().filter(Listed::sound).toList();
+    int times =
+        chance == Chance.FAILED
+            ? 2
+            : Math.max(1, (all.size() - sound.size()) / Math.max(1, sound.size()));
+    List<Listed> weighed = new ArrayList<>(all);
+    for (int time = 1; time < times; time++) {
+      weighed.addAll(sound);
+    }
+    return weighed.stream().map(Listed::causes).toList();
   }
 
-  private List<List<Observation>> observations(Calibration shares) {
+  /** What a bake lists, and whether it was a sound one. */
+  private record Listed(boolean sound, List<Observation> causes) {}
+
+  private List<Listed> observations(Calibration shares, Chance chance) {
     Ranking ranking = new Ranking(judge.catalogue(), Weights.of(judge.catalogue()).with(shares));
     return bakes.stream()
-        .map(bake -> LinkFit.observations(bake, ranking, shares.unnamed()))
+        .map(
+            bake ->
+                new Listed(
+                    bake.healthy(), LinkFit.observations(bake, ranking, shares.unnamed(), chance)))
         .toList();
   }
 }

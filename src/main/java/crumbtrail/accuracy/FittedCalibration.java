@@ -24,6 +24,11 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
   }
 
   private static Calibration rounded(Calibration exact) {
+    Calibration ahead = exact.beforehand();
+    return linkRounded(exact).withAhead(linkRounded(ahead));
+  }
+
+  private static Calibration linkRounded(Calibration exact) {
     return exact.withLink(
         exact.unnamed(),
         hundredths(exact.base()),
@@ -69,6 +74,13 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         sum: %s
         lead: %s
         first: %s
+        # For a bake that is still to come: the same sheets without their signs, as many sound bakes as failures.
+        before the bake:
+          unnamed: %s
+          base: %s
+          sum: %s
+          lead: %s
+          first: %s
         """,
         real,
         bakes.size() - real,
@@ -80,6 +92,11 @@ public record FittedCalibration(Calibration calibration, List<String> log, Strin
         fitted.base(),
         fitted.sum(),
         fitted.lead(),
-        fitted.first());
+        fitted.first(),
+        fitted.ahead().unnamed(),
+        fitted.ahead().base(),
+        fitted.ahead().sum(),
+        fitted.ahead().lead(),
+        fitted.ahead().first());
   }
 }

@@ -26,12 +26,19 @@ final class LinkFit {
 
   private LinkFit() {}
 
+  /** Whether a bake is judged after it failed, or before anybody saw the loaf. */
+  enum Chance {
+    FAILED,
+    AHEAD
+  }
+
   /** A cause as one bake lists it. */
   record Observation(Link.Standing standing, boolean right) {}
 
   /** What each cause that is listed for a bake looks like to the link. */
-  static List<Observation> observations(Bake bake, Ranking ranking, double unnamed) {
-    List<Finding> ranked = bake.judged().ranked(ranking).ranked();
+  static List<Observation> observations(Bake bake, Ranking ranking, double unnamed, Chance chance) {
+    Judged judged = chance == Chance.FAILED ? bake.judged() : bake.ahead();
+    List<Finding> ranked = judged.ranked(ranking).ranked();
     Link.Standing[] standings =
         Link.standings(unnamed, ranked.stream().mapToDouble(Finding::decibans).toArray());
     List<Observation> observations = new ArrayList<>();

@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
 final class Heat {
   private Heat() {}
 
-  /** The oven hotter by so many degrees at every stage. */
+  /** The oven hotter by so many degrees at every stage that tells its heat. */
   static BakeProcess shifted(BakeProcess process, double degrees) {
     return each(
         process,
@@ -21,33 +21,47 @@ final class Heat {
             new OvenStage(stage.time(), stage.oven().map(oven -> celsius(oven.value() + degrees))));
   }
 
+  /** The oven at one heat at every stage, and at one stage where none is told. */
+  static BakeProcess at(BakeProcess process, double celsius) {
+    return each(some(process), stage -> new OvenStage(stage.time(), Optional.of(celsius(celsius))));
+  }
+
+  /** Whether any stage of the bake tells its heat. */
+  static boolean told(BakeProcess process) {
+    return process.baking().stages().stream().anyMatch(stage -> stage.oven().isPresent());
+  }
+
   /** The bake lasting so many minutes in all. */
   static BakeProcess lasting(BakeProcess process, double minutes) {
-    List<OvenStage> stages = process.baking().stages();
+    BakeProcess baked = some(process);
+    List<OvenStage> stages = baked.baking().stages();
     double now =
         stages.stream().mapToDouble(stage -> stage.time().map(Quantity::value).orElse(0.0)).sum();
-    if (now <= 0) {
-      return stages.isEmpty()
-          ? process
-          : each(process, stage -> new OvenStage(minutes(minutes / stages.size()), stage.oven()));
-    }
     return each(
-        process,
+        baked,
         stage ->
             new OvenStage(
-                stage.time().flatMap(time -> minutes(time.value() * minutes / now)), stage.oven()));
+                now > 0
+                    ? stage.time().flatMap(time -> minutes(time.value() * minutes / now))
+                    : minutes(minutes / stages.size()),
+                stage.oven()));
+  }
+
+  private static BakeProcess some(BakeProcess process) {
+    OvenStage untold = new OvenStage(Optional.empty(), Optional.empty());
+    return process.baking().stages().isEmpty() ? with(process, List.of(untold)) : process;
   }
 
   private static BakeProcess each(BakeProcess process, UnaryOperator<OvenStage> change) {
+    return with(process, process.baking().stages().stream().map(change).toList());
+  }
+
+  // What was measured in the middle of the last loaf says nothing of one that bakes otherwise.
+  private static BakeProcess with(BakeProcess process, List<OvenStage> stages) {
     Baking old = process.baking();
     return process.withBaking(
         new Baking(
-            old.stages().stream().map(change).toList(),
-            old.preheated(),
-            old.steam(),
-            old.fan(),
-            old.scored(),
-            old.coreTemperature()));
+            stages, old.preheated(), old.steam(), old.fan(), old.scored(), Optional.empty()));
   }
 
   /** A temperature, to whole degrees. */

@@ -59,6 +59,8 @@ public final class Knob {
       case WARM_TEMPERATURE -> Stays.of(sheet, kind.at()).warmCelsius(workup);
       case COLD_TIME -> Stays.coldMinutes(sheet).map(minutes -> minutes / 60);
       case COLD_TEMPERATURE -> Stays.coldCelsius(sheet);
+      case PREFERMENT_TIME -> Stays.aheadMinutes(sheet);
+      case PREFERMENT_TEMPERATURE -> Stays.aheadCelsius(sheet);
       // As it says on the bag; the reading counts added gluten in.
       case PROTEIN -> workup.formula().flourAloneProtein().map(Level::value);
       default -> reading(workup, kind.reading());
@@ -69,12 +71,13 @@ public final class Knob {
   public boolean turns(BakeSheet sheet, Workup workup) {
     return switch (kind.turns()) {
       case COLD_TIME, COLD_TEMPERATURE -> Stays.coldMinutes(sheet).isPresent();
+      case PREFERMENT_TIME -> Stays.aheadMinutes(sheet).isPresent();
+      case PREFERMENT_TEMPERATURE -> Stays.aheadCelsius(sheet).isPresent();
       case INGREDIENT -> workup.formula().flourGrams().value() > 0;
       case PROTEIN -> workup.formula().reading("flour protein").isPresent();
       case DOUGH_WEIGHT ->
           workup.formula().scaleKnown() && workup.formula().doughGrams().value() > 0;
       case WARM_TEMPERATURE -> !Stays.of(sheet, kind.at()).none();
-      case OVEN, BAKE_TIME -> !sheet.process().baking().stages().isEmpty();
       case TIN -> reading(workup, "tin room").isPresent();
       default -> true;
     };
@@ -99,6 +102,8 @@ public final class Knob {
       case WARM_TEMPERATURE -> Stays.of(sheet, kind.at()).at(value);
       case COLD_TIME -> Stays.coldLasting(sheet, value * 60);
       case COLD_TEMPERATURE -> Stays.coldAt(sheet, value);
+      case PREFERMENT_TIME -> Stays.aheadLasting(sheet, value);
+      case PREFERMENT_TEMPERATURE -> Stays.aheadAt(sheet, value);
       case LIQUID_TEMPERATURE -> liquid(sheet, workup, value);
       case OVEN ->
           sheet.with(Heat.shifted(process, value - reading(workup, "oven mean").orElse(value)));

@@ -97,6 +97,21 @@ final class Stays {
     return with(each(stages(), Stays::warm, stage -> temperature(stage, celsius)));
   }
 
+  /** The sheet whose dough is covered, or not, at every stay. */
+  BakeSheet covered(boolean covered) {
+    return with(
+        stages().stream()
+            .map(
+                old ->
+                    new Stage(
+                        old.time(),
+                        old.temperature(),
+                        old.folds(),
+                        Optional.of(covered),
+                        old.humidity()))
+            .toList());
+  }
+
   static Optional<Double> coldMinutes(BakeSheet sheet) {
     List<Stage> all = new ArrayList<>(sheet.process().bulk());
     all.addAll(sheet.process().proof());
@@ -124,6 +139,45 @@ final class Stays {
 
   static BakeSheet coldAt(BakeSheet sheet, double celsius) {
     return cold(sheet, stage -> temperature(stage, celsius));
+  }
+
+  static Optional<Double> aheadMinutes(BakeSheet sheet) {
+    return minutes(ahead(sheet), any -> true);
+  }
+
+  static Optional<Double> aheadCelsius(BakeSheet sheet) {
+    return ahead(sheet).stream()
+        .flatMap(stage -> stage.temperature().stream())
+        .map(Quantity::value)
+        .max(Double::compare);
+  }
+
+  static BakeSheet aheadLasting(BakeSheet sheet, double minutes) {
+    double now = aheadMinutes(sheet).orElse(0.0);
+    return now > 0
+        ? ahead(
+            sheet,
+            stage -> time(stage, stage.time().map(Quantity::value).orElse(0.0) * minutes / now))
+        : sheet;
+  }
+
+  static BakeSheet aheadAt(BakeSheet sheet, double celsius) {
+    return ahead(sheet, stage -> temperature(stage, celsius));
+  }
+
+  private static List<Stage> ahead(BakeSheet sheet) {
+    return sheet.preferments().stream().flatMap(one -> one.stages().stream()).toList();
+  }
+
+  private static BakeSheet ahead(BakeSheet sheet, UnaryOperator<Stage> change) {
+    return sheet.with(
+        sheet.formula(),
+        sheet.preferments().stream()
+            .map(
+                one ->
+                    new BakeSheet.Preferment(
+                        one.name(), one.formula(), one.stages().stream().map(change).toList()))
+            .toList());
   }
 
   private static BakeSheet cold(BakeSheet sheet, UnaryOperator<Stage> change) {

@@ -19,15 +19,15 @@ final class Beliefs {
     this.probabilities = probabilities;
   }
 
-  /** Beliefs after some findings. A cause of which they say nothing keeps its prior. */
+  /**
+   * Beliefs after some findings. A cause of which nothing speaks keeps what its prior leaves it.
+   */
   static Beliefs of(List<Cause> causes, Findings findings) {
-    Map<String, Double> ranked = new HashMap<>();
+    Map<String, Double> ranked = new HashMap<>(findings.unspoken());
     findings.ranked().forEach(one -> ranked.put(one.cause().key(), one.probability()));
     double[] probabilities = new double[causes.size()];
     for (int cause = 0; cause < probabilities.length; cause++) {
-      Cause one = causes.get(cause);
-      double prior = 1 / (1 + Math.pow(10, -one.prior().decibans() / 10));
-      double probability = ranked.getOrDefault(one.key(), prior);
+      double probability = ranked.getOrDefault(causes.get(cause).key(), 0.0);
       probabilities[cause] = Math.min(1 - SURE, Math.max(SURE, probability));
     }
     return new Beliefs(probabilities);

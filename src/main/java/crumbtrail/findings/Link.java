@@ -53,15 +53,16 @@ public final class Link {
     double highest = DoubleStream.of(decibans).max().orElse(0);
     Standing[] standings = new Standing[decibans.length];
     for (int one = 0; one < decibans.length; one++) {
-      double others = Math.max(odds(unnamed), field - odds(decibans[one]));
-      double lead = decibans[one] - 10 * Math.log10(others);
-      standings[one] =
-          new Standing(
-              clipped(decibans[one], -SUM_MOST, SUM_MOST) / 10,
-              clipped(lead, LEAD_LEAST, LEAD_MOST) / 10,
-              decibans[one] >= highest);
+      standings[one] = standing(unnamed, decibans[one], field, decibans[one] >= highest);
     }
     return standings;
+  }
+
+  private static Standing standing(double unnamed, double sum, double field, boolean first) {
+    double others = Math.max(odds(unnamed), field - odds(sum));
+    double lead = sum - 10 * Math.log10(others);
+    return new Standing(
+        clipped(sum, -SUM_MOST, SUM_MOST) / 10, clipped(lead, LEAD_LEAST, LEAD_MOST) / 10, first);
   }
 
   private static double odds(double decibans) {

@@ -7,6 +7,7 @@ import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Ranks causes by weight of evidence (I. J. Good): prior log-odds plus the decibans of each
@@ -40,6 +42,11 @@ public final class Ranking {
     this.weights = weights;
   }
 
+  /** The same ranking for a bake that is still to come. */
+  Ranking beforehand() {
+    return new Ranking(catalogue, weights.with(weights.calibration().beforehand()));
+  }
+
   /** Ranks every cause of the catalogue, for a bread of no particular style. */
   public static Findings of(Catalogue catalogue, List<Evidence> evidence, Set<String> seen) {
     return new Ranking(catalogue, Weights.of(catalogue)).rank(evidence, seen, List.of());
@@ -56,10 +63,13 @@ public final class Ranking {
     Map<String, List<Evidence>> byCause =
         evidence.stream().map(weights::weigh).collect(Collectors.groupingBy(Evidence::cause));
     List<Finding> supported = new ArrayList<>();
+    List<Finding> unsupported = new ArrayList<>();
     for (Cause cause : catalogue.knowledge().causes()) {
       Finding finding = finding(cause, weights.prior(cause, tags), witnesses(cause, byCause));
       if (finding.supported()) {
         supported.add(finding);
+      } else {
+        unsupported.add(finding);
       }
     }
     supported.sort(
@@ -71,7 +81,24 @@ public final class Ranking {
         ranked.stream().flatMap(finding -> finding.explains().stream()).collect(Collectors.toSet());
     List<String> unexplained =
         seen.stream().filter(sign -> !explained.contains(sign)).sorted().toList();
-    return new Findings(ranked, unexplained);
+    return new Findings(ranked, unexplained, unspoken(supported, unsupported));
+  }
+
+  // Each stands against the field of all causes there are.
+  private Map<String, Double> unspoken(List<Finding> supported, List<Finding> unsupported) {
+    double[] sums =
+        Stream.concat(unsupported.stream(), supported.stream())
+            .mapToDouble(Finding::decibans)
+            .toArray();
+    Link.Standing[] standings = Link.standings(weights.calibration().unnamed(), sums);
+    Map<String, Double> unspoken = new HashMap<>();
+    for (int place = 0; place < unsupported.size(); place++) {
+      Link.Standing at = standings[place];
+      unspoken.put(
+          unsupported.get(place).cause().key(),
+          new Link.Standing(at.sum(), at.lead(), false).probability(weights.calibration()));
+    }
+    return unspoken;
   }
 
   private List<Finding> believed(List<Finding> supported) {

@@ -28,6 +28,7 @@ public final class Reasoning implements AutoCloseable {
   private final SheetWorkup workups;
   private final RuleBase rules;
   private final Ranking ranking;
+  private final Ranking beforehand;
   private final RuleRun run;
   private final Map<List<Object>, Findings> standings = new HashMap<>();
 
@@ -40,6 +41,7 @@ public final class Reasoning implements AutoCloseable {
     this.workups = workups;
     this.rules = rules;
     this.ranking = ranking;
+    this.beforehand = ranking.beforehand();
     this.run = rules.open();
   }
 
@@ -69,6 +71,15 @@ public final class Reasoning implements AutoCloseable {
       words.add(one.decibans());
     }
     return standings.computeIfAbsent(words, first -> rank(workup, evidence));
+  }
+
+  /**
+   * How likely each cause is to strike a bake that is still to come.
+   *
+   * @param workup of a sheet without signs
+   */
+  public Findings foresee(Workup workup) {
+    return beforehand.rank(run.evidence(Facts.of(workup)), seen(workup), workup.style().tags());
   }
 
   private Findings rank(Workup workup, List<Evidence> evidence) {

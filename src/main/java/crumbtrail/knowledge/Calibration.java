@@ -19,6 +19,7 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  *     together
  * @param first log-odds (natural) more for the cause that leads its bake: what explains away the
  *     others is likelier than its sum says
+ * @param ahead the same link for a bake that nobody has seen fail; null to take it from failures
  */
 public record Calibration(
     @JsonProperty("prior share") double priorShare,
@@ -28,7 +29,45 @@ public record Calibration(
     double base,
     double sum,
     double lead,
-    double first) {
+    double first,
+    @JsonProperty("before the bake") Ahead ahead) {
+
+  /** The link for a bake that is still to come: what is odd on its sheet may yet go well. */
+  public record Ahead(double unnamed, double base, double sum, double lead, double first) {}
+
+  /** A calibration for failures alone. */
+  public Calibration(
+      double priorShare,
+      double tablesShare,
+      double smoothing,
+      double unnamed,
+      double base,
+      double sum,
+      double lead,
+      double first) {
+    this(priorShare, tablesShare, smoothing, unnamed, base, sum, lead, first, null);
+  }
+
+  /** The calibration by which a bake is judged before it is baked. */
+  public Calibration beforehand() {
+    return ahead == null
+        ? this
+        : withLink(ahead.unnamed(), ahead.base(), ahead.sum(), ahead.lead(), ahead.first());
+  }
+
+  /** The same with the link for a bake that is still to come taken from another calibration. */
+  public Calibration withAhead(Calibration other) {
+    return new Calibration(
+        priorShare,
+        tablesShare,
+        smoothing,
+        unnamed,
+        base,
+        sum,
+        lead,
+        first,
+        new Ahead(other.unnamed, other.base, other.sum, other.lead, other.first));
+  }
 
   /** Every word as it stands in the rule, every sum a log-odds. */
   public static final Calibration NONE = new Calibration(1, 0, 1, -30, 0, Math.log(10), 0, 0);
@@ -40,6 +79,6 @@ public record Calibration(
    */
   public Calibration withLink(double newUnnamed, double... link) {
     return new Calibration(
-        priorShare, tablesShare, smoothing, newUnnamed, link[0], link[1], link[2], link[3]);
+        priorShare, tablesShare, smoothing, newUnnamed, link[0], link[1], link[2], link[3], ahead);
   }
 }

@@ -66,6 +66,12 @@ public record KnobKind(
     /** Temperature of the refrigerator. */
     @JsonProperty("cold temperature")
     COLD_TEMPERATURE,
+    /** Minutes that the preferments stand. */
+    @JsonProperty("preferment time")
+    PREFERMENT_TIME,
+    /** Temperature at which the preferments stand. */
+    @JsonProperty("preferment temperature")
+    PREFERMENT_TEMPERATURE,
     /** Temperature of the liquid, and of the dough with it. */
     @JsonProperty("liquid temperature")
     LIQUID_TEMPERATURE,

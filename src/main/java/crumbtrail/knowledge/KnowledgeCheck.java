@@ -56,6 +56,7 @@ final class KnowledgeCheck {
     check.published();
     check.faults.addAll(QuestionCheck.faults(knowledge, unread, places));
     check.actingTogether();
+    check.faults.addAll(RemedyCheck.faults(knowledge, unread, places));
     return check.faults;
   }
 

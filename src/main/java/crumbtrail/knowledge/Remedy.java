@@ -14,8 +14,8 @@ import java.util.Map;
  *     words of its own
  * @param turn key of the knob to turn
  * @param until name of the reading that is to reach its aim; the knob's own where it is left out
- * @param to the aim: "usual" (the middle of what is usual for the bread), "low", "high", or a
- *     number
+ * @param to the aim: "usual" (well within what is usual for the bread, and no further), "middle",
+ *     "low" or "high" of what is usual, or a number
  * @param step how far to turn where the reading has no aim to reach or is there already: "-20 %",
  *     "+3"
  * @param set fields below "process" and the text to write there

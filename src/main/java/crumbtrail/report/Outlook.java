@@ -4,6 +4,7 @@ import crumbtrail.findings.Firmness;
 import crumbtrail.findings.Question;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.ReadingKind;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.report.Report.Matter;
 import crumbtrail.report.Report.NextQuestion;
 import crumbtrail.workup.Uncertain;

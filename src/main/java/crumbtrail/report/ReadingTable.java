@@ -1,5 +1,6 @@
 package crumbtrail.report;
 
+import crumbtrail.quantity.Amounts;
 import crumbtrail.report.Report.WorkedReading;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

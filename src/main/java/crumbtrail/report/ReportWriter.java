@@ -11,6 +11,7 @@ import crumbtrail.knowledge.CircumstanceKind;
 import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Style;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.Joint;
 import crumbtrail.report.Report.RankedCause;
@@ -175,7 +176,6 @@ final class ReportWriter {
   }
 
   static double rounded(double value, int decimals) {
-    double scale = Math.pow(10, decimals);
-    return Math.round(value * scale) / scale;
+    return Amounts.rounded(value, decimals);
   }
 }

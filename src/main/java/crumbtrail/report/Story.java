@@ -5,6 +5,7 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.CircumstanceKind;
 import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.rules.CircumstanceFact;
 import crumbtrail.rules.Evidence;
 import crumbtrail.rules.SignFact;

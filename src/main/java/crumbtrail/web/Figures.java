@@ -1,6 +1,6 @@
 package crumbtrail.web;
 
-import crumbtrail.report.Amounts;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.report.CourseWords;
 import crumbtrail.report.Courses;
 import crumbtrail.report.Courses.Bake;

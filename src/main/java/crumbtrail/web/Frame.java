@@ -1,6 +1,6 @@
 package crumbtrail.web;
 
-import crumbtrail.report.Amounts;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.web.Picture.Pen;
 
 /**

@@ -1,4 +1,4 @@
-package crumbtrail.report;
+package crumbtrail.quantity;
 
 import java.util.Locale;
 
@@ -21,9 +21,9 @@ public final class Amounts {
    * A number that is known to half a spread either way, with no more decimals than that bears: a
    * rise of 3.92 that may as well be 3.3 is 3.9.
    */
-  static String number(double value, double half) {
+  public static String number(double value, double half) {
     int decimals = half >= 3 ? 0 : half >= 0.3 ? 1 : half >= 0.03 ? 2 : 3;
-    return number(ReportWriter.rounded(value, decimals));
+    return number(rounded(value, decimals));
   }
 
   /** A number with its unit, in the units that people read: hours for long times, °C for C. */
@@ -32,7 +32,7 @@ public final class Amounts {
   }
 
   /** The same for a number that is known to half a spread either way. */
-  static String quantity(double value, double half, String unit) {
+  public static String quantity(double value, double half, String unit) {
     return isLong(value, unit) ? hours(value) : with(number(value, half), unit);
   }
 
@@ -50,7 +50,7 @@ public final class Amounts {
    * What a quantity may as well be, to stand in brackets behind it: without its unit, but for long
    * times. Empty where both ends read the same.
    */
-  static String spread(double low, double high, String unit) {
+  public static String spread(double low, double high, String unit) {
     double half = (high - low) / 2;
     if (isLong(high, unit)) {
       String from = quantity(low, half, unit);
@@ -83,5 +83,11 @@ public final class Amounts {
       case "cm3/g" -> number + " cm³/g";
       default -> number + " " + unit;
     };
+  }
+
+  /** A number rounded to so many decimals. */
+  public static double rounded(double value, int decimals) {
+    double scale = Math.pow(10, decimals);
+    return Math.round(value * scale) / scale;
   }
 }

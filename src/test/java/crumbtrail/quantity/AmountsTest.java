@@ -1,4 +1,4 @@
-package crumbtrail.report;
+package crumbtrail.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,0 +1,230 @@
+package crumbtrail.advice;
+
+import crumbtrail.findings.Reasoning;
+import crumbtrail.formula.FormulaEdit;
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.CircumstanceKind;
+import crumbtrail.knowledge.FieldHint;
+import crumbtrail.knowledge.Remedy;
+import crumbtrail.pantry.Ingredient;
+import crumbtrail.pantry.Pantry;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.SheetFields;
+import crumbtrail.workup.Heard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/**
+ * Works corrections out and tries them: the change is made on the sheet and the sheet goes through
+ * the same pipeline again, without signs, as if it were about to be baked.
+ *
+ * <p>Used by one thread, as the reasoning is.
+ */
+public final class Corrections {
+  /** What a sheet says that says nothing. */
+  static final String NOT_TOLD = "not told";
+
+  private final Reasoning reasoning;
+  private final Catalogue catalogue;
+  private final Pantry pantry;
+  private final Knobs knobs;
+
+  /**
+   * @param reasoning the pipeline
+   * @param catalogue lists the remedies
+   * @param pantry what ingredients are
+   */
+  public Corrections(Reasoning reasoning, Catalogue catalogue, Pantry pantry) {
+    this.reasoning = reasoning;
+    this.catalogue = catalogue;
+    this.pantry = pantry;
+    this.knobs = new Knobs(catalogue, pantry);
+  }
+
+  /** Every correction for a cause that can be made on this sheet, the most helpful first. */
+  public List<Correction> of(BakeSheet sheet, String cause) {
+    return of(Trial.of(reasoning, sheet), cause);
+  }
+
+  List<Correction> of(Trial trial, String cause) {
+    List<Correction> corrections = new ArrayList<>();
+    for (Remedy remedy : catalogue.knowledge().remedies()) {
+      if (remedy.cause().equals(cause) && remedy.fits(trial.workup().style().tags())) {
+        tried(trial, remedy).ifPresent(corrections::add);
+      }
+    }
+    corrections.sort(
+        (one, other) -> {
+          int verdict = one.verdict().compareTo(other.verdict());
+          return verdict != 0 ? verdict : Double.compare(one.riskAfter(), other.riskAfter());
+        });
+    return corrections;
+  }
+
+  Reasoning reasoning() {
+    return reasoning;
+  }
+
+  private Optional<Correction> tried(Trial trial, Remedy remedy) {
+    Optional<Change> turned =
+        remedy.turn() == null ? Optional.of(Change.none(trial)) : turn(trial, remedy);
+    Optional<Change> changed = turned.flatMap(change -> swapped(change, remedy));
+    return changed
+        .map(change -> told(change, trial, remedy))
+        .filter(change -> !change.sheet().equals(trial.sheet()))
+        .map(change -> checked(change, trial, remedy));
+  }
+
+  private Correction checked(Change change, Trial before, Remedy remedy) {
+    Trial after = Trial.of(reasoning, change.sheet());
+    return new Correction(
+        remedy,
+        remedy.turn() == null ? "" : remedy.turn(),
+        change.words(),
+        change.from(),
+        change.to(),
+        remedy.why(),
+        before.risk(remedy.cause()),
+        after.risk(remedy.cause()),
+        after.moved(before, remedy.cause()),
+        after.against(before, remedy.cause()),
+        change.sheet());
+  }
+
+  /** A sheet on its way to being corrected. */
+  private record Change(BakeSheet sheet, String words, String from, String to) {
+    static Change none(Trial trial) {
+      return new Change(trial.sheet(), "", "", "");
+    }
+  }
+
+  private Optional<Change> turn(Trial trial, Remedy remedy) {
+    Optional<Knob> found = knobs.named(remedy.turn());
+    if (found.isEmpty() || !found.get().turns(trial.sheet(), trial.workup())) {
+      return Optional.empty();
+    }
+    Knob knob = found.get();
+    OptionalDouble value = new Turner(reasoning, trial, remedy, knob).value();
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value.getAsDouble());
+    KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
+    String change = remedy.does() == null ? words.change() : remedy.does();
+    return Optional.of(new Change(turned, change, words.from(), words.to()));
+  }
+
+  private Optional<Change> swapped(Change change, Remedy remedy) {
+    if (remedy.swap() == null) {
+      return Optional.of(change);
+    }
+    FormulaEdit edit = FormulaEdit.of(change.sheet(), pantry);
+    Predicate<Ingredient> chosen = Knob.picks(remedy.swap().pick());
+    if (!edit.has(chosen)) {
+      return Optional.empty();
+    }
+    double grams = edit.grams(chosen);
+    double per = remedy.swap().per() > 0 ? remedy.swap().per() : 1;
+    String from = Grams.of(grams) + String.join(" and ", edit.names(chosen));
+    String to = Grams.of(grams * per) + remedy.swap().with();
+    BakeSheet swapped = edit.swapped(chosen, remedy.swap().with(), per);
+    return Optional.of(new Change(swapped, words(change, remedy), from, to));
+  }
+
+  private static String words(Change change, Remedy remedy) {
+    return remedy.does() == null ? change.words() : remedy.does();
+  }
+
+  // What is done otherwise is written into the fields of the sheet, what is no longer so is taken
+  // out of them and out of the remarks, and what is so now is remarked.
+  private Change told(Change change, Trial trial, Remedy remedy) {
+    BakeSheet sheet = dropped(change.sheet(), trial, remedy.drop());
+    List<String> from = new ArrayList<>();
+    List<String> to = new ArrayList<>();
+    for (Map.Entry<String, String> field : new TreeMap<>(remedy.set()).entrySet()) {
+      Optional<String> was = SheetFields.text(sheet, field.getKey());
+      Optional<BakeSheet> set = set(sheet, field.getKey(), field.getValue());
+      if (set.isPresent() && !set.get().equals(sheet)) {
+        sheet = set.get();
+        from.add(was.map(Corrections::plain).orElse(NOT_TOLD));
+        to.add(plain(field.getValue()));
+      }
+    }
+    List<String> remarks = new ArrayList<>(sheet.process().remarks());
+    remedy.hold().stream().filter(key -> !remarks.contains(key)).forEach(remarks::add);
+    sheet = sheet.with(sheet.process().withRemarks(remarks));
+    boolean turned = !change.from().isEmpty();
+    if (from.isEmpty()) {
+      from.add(
+          trial.workup().heard().circumstances().stream()
+              .filter(heard -> remedy.drop().contains(heard.key()))
+              .map(Heard.Circumstance::key)
+              .findFirst()
+              .map(this::name)
+              .orElse(NOT_TOLD));
+      to.add(remedy.hold().isEmpty() ? words(change, remedy) : name(remedy.hold().get(0)));
+    }
+    return new Change(
+        sheet,
+        words(change, remedy),
+        turned ? change.from() : String.join(", ", from.stream().distinct().toList()),
+        turned ? change.to() : String.join(", ", to));
+  }
+
+  private Optional<BakeSheet> set(BakeSheet sheet, String field, String text) {
+    if (field.equals("formula")) {
+      // Every line by weight, whatever it was measured with.
+      return Optional.of(FormulaEdit.of(sheet, pantry).scaled(1));
+    }
+    if (field.endsWith(".covered")) {
+      String at = field.substring(0, field.indexOf('.'));
+      return Optional.of(Stays.of(sheet, at).covered(text.equals("yes") || text.equals("true")));
+    }
+    return SheetFields.with(sheet, field, text).sheet();
+  }
+
+  private String name(String circumstance) {
+    return catalogue.circumstance(circumstance).map(CircumstanceKind::name).orElse(circumstance);
+  }
+
+  private static String plain(String text) {
+    return text.equals("true") ? "yes" : text.equals("false") ? "no" : text;
+  }
+
+  private BakeSheet dropped(BakeSheet sheet, Trial trial, List<String> keys) {
+    if (keys.isEmpty()) {
+      return sheet;
+    }
+    BakeSheet left = sheet;
+    Set<String> spoken =
+        trial.workup().heard().circumstances().stream()
+            .filter(heard -> keys.contains(heard.key()))
+            .map(Heard.Circumstance::words)
+            .collect(Collectors.toSet());
+    List<String> remarks =
+        sheet.process().remarks().stream()
+            .filter(remark -> !keys.contains(remark))
+            .filter(remark -> spoken.stream().noneMatch(words -> says(remark, words)))
+            .toList();
+    left = left.with(left.process().withRemarks(remarks));
+    for (FieldHint hint : catalogue.knowledge().fields()) {
+      Optional<String> text = SheetFields.text(left, hint.field());
+      if (keys.contains(hint.circumstance()) && text.filter(hint::saidBy).isPresent()) {
+        left = SheetFields.without(left, hint.field());
+      }
+    }
+    return left;
+  }
+
+  private static boolean says(String remark, String words) {
+    return remark.toLowerCase(Locale.ROOT).contains(words.toLowerCase(Locale.ROOT));
+  }
+}

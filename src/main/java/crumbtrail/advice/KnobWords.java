@@ -1,0 +1,77 @@
+package crumbtrail.advice;
+
+import crumbtrail.knowledge.KnobKind.Turns;
+import crumbtrail.quantity.Amounts;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Workup;
+import java.util.Optional;
+
+/** A turned knob in the words and units of a baker. */
+final class KnobWords {
+  private final Knob knob;
+  private final Trial before;
+  private final BakeSheet turned;
+  private final Workup after;
+
+  KnobWords(Knob knob, Trial before, BakeSheet turned, Workup after) {
+    this.knob = knob;
+    this.before = before;
+    this.turned = turned;
+    this.after = after;
+  }
+
+  /** What to do: "Take more salt: 4 g more." */
+  String change() {
+    Optional<Double> was = knob.value(before.sheet(), before.workup());
+    Optional<Double> is = knob.value(turned, after);
+    boolean more = is.orElse(0.0) >= was.orElse(0.0);
+    String lead = more ? knob.kind().more() : knob.kind().less();
+    String amount = difference(was, is);
+    return amount.isEmpty() ? lead : lead + ", by " + amount;
+  }
+
+  String from() {
+    return told(before.sheet(), before.workup());
+  }
+
+  String to() {
+    return told(turned, after);
+  }
+
+  private String difference(Optional<Double> was, Optional<Double> is) {
+    if (knob.kind().turns() == Turns.INGREDIENT && before.workup().formula().scaleKnown()) {
+      double grams =
+          Math.abs(knob.grams(turned).orElse(0.0) - knob.grams(before.sheet()).orElse(0.0));
+      return grams > 0 ? Grams.of(grams).strip() : "";
+    }
+    if (was.isEmpty() || is.isEmpty()) {
+      return "";
+    }
+    double difference = Math.abs(is.get() - was.get());
+    return switch (knob.kind().unit()) {
+      case "%" -> Amounts.number(Amounts.rounded(difference, 1)) + " points";
+      case "cm3/g" -> "";
+      default -> quantity(difference);
+    };
+  }
+
+  private String told(BakeSheet sheet, Workup workup) {
+    Optional<Double> value = knob.value(sheet, workup);
+    if (knob.kind().turns() == Turns.INGREDIENT) {
+      String percent = quantity(value.orElse(0.0)) + " of the flour";
+      Optional<Double> grams = knob.grams(sheet);
+      return workup.formula().scaleKnown() && grams.isPresent()
+          ? Grams.of(grams.get()) + knob.ingredientName(sheet) + " (" + percent + ")"
+          : percent;
+    }
+    if (knob.kind().turns() == Turns.TIN && value.isPresent()) {
+      double piece = Knob.reading(workup, "piece weight").orElse(0.0);
+      return Math.round(value.get() * piece / 10) * 10 + " ml";
+    }
+    return value.map(this::quantity).orElse(Corrections.NOT_TOLD);
+  }
+
+  private String quantity(double value) {
+    return Amounts.quantity(value, knob.kind().unit());
+  }
+}

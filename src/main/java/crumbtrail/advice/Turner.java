@@ -1,0 +1,165 @@
+package crumbtrail.advice;
+
+import crumbtrail.findings.Reasoning;
+import crumbtrail.knowledge.Remedy;
+import crumbtrail.knowledge.Style;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Workup;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.hipparchus.exception.MathRuntimeException;
+
+/** Finds how far a knob is to be turned, by the same models that judged the bake. */
+final class Turner {
+  private static final int EVALUATIONS = 40;
+
+  private static final List<String> WORDS = List.of("usual", "middle", "low", "high");
+
+  /** A reading is at its aim within this share of it. Our choice. */
+  private static final double NEAR = 0.02;
+
+  private final Reasoning reasoning;
+  private final Trial trial;
+  private final Remedy remedy;
+  private final Knob knob;
+
+  Turner(Reasoning reasoning, Trial trial, Remedy remedy, Knob knob) {
+    this.reasoning = reasoning;
+    this.trial = trial;
+    this.remedy = remedy;
+    this.knob = knob;
+  }
+
+  /** Where to set the knob; empty where turning it is of no use. */
+  OptionalDouble value() {
+    OptionalDouble now =
+        knob.value(trial.sheet(), trial.workup())
+            .map(OptionalDouble::of)
+            .orElseGet(OptionalDouble::empty);
+    OptionalDouble aimed = aimed(now);
+    if (aimed.isPresent() && (now.isEmpty() || rightWay(now.getAsDouble(), aimed.getAsDouble()))) {
+      return aimed;
+    }
+    return stepped(now);
+  }
+
+  private OptionalDouble aimed(OptionalDouble now) {
+    if (remedy.to() == null) {
+      return OptionalDouble.empty();
+    }
+    String reading = remedy.until() == null ? own() : remedy.until();
+    OptionalDouble aim = aim(reading);
+    if (aim.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double value;
+    if (remedy.until() == null) {
+      value = aim.getAsDouble();
+    } else {
+      OptionalDouble solved = solved(reading, aim.getAsDouble());
+      if (solved.isEmpty()) {
+        return solved;
+      }
+      value = solved.getAsDouble();
+    }
+    double settable = knob.settable(value);
+    boolean same = now.isPresent() && Math.abs(settable - now.getAsDouble()) < knob.kind().step();
+    return same ? OptionalDouble.empty() : OptionalDouble.of(settable);
+  }
+
+  // A knob that the sheet itself tells stands beside a reading of nearly its name.
+  private String own() {
+    return knob.kind().reading() == null
+        ? knob.kind().key().replace('-', ' ')
+        : knob.kind().reading();
+  }
+
+  private OptionalDouble aim(String reading) {
+    String to = remedy.to();
+    if (!WORDS.contains(to)) {
+      return OptionalDouble.of(Double.parseDouble(to));
+    }
+    Style.Range usual = Knob.usual(trial.workup(), reading).orElse(null);
+    if (usual == null) {
+      return OptionalDouble.empty();
+    }
+    double quarter = (usual.high() - usual.low()) / 4;
+    double now = Knob.reading(trial.workup(), reading).orElse(usual.middle());
+    return OptionalDouble.of(
+        switch (to) {
+          case "low" -> usual.low() + quarter;
+          case "high" -> usual.high() - quarter;
+          // No further than it takes to be well within what is usual.
+          case "usual" -> Math.max(usual.low() + quarter, Math.min(usual.high() - quarter, now));
+          default -> usual.middle();
+        });
+  }
+
+  private boolean rightWay(double now, double then) {
+    return remedy.step() == null || remedy.step().startsWith("-") == (then < now);
+  }
+
+  // Where the reading is as it should be and the signs say otherwise, the models miss something:
+  // one step in the right direction, and look again.
+  private OptionalDouble stepped(OptionalDouble now) {
+    if (remedy.step() == null || now.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    String step = remedy.step().strip();
+    boolean share = step.endsWith("%") && step.contains(" ");
+    double amount = Double.parseDouble(step.replace("%", "").strip());
+    double from = now.getAsDouble();
+    double to = knob.settable(share ? from * (1 + amount / 100) : from + amount);
+    return Math.abs(to - from) < knob.kind().step() / 2
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(to);
+  }
+
+  private OptionalDouble solved(String reading, double aim) {
+    DoubleUnaryOperator miss =
+        value -> {
+          BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
+          Workup workup = reasoning.work(turned);
+          return Knob.reading(workup, reading).map(found -> found - aim).orElse(Double.NaN);
+        };
+    double low = knob.kind().low();
+    double high = knob.kind().high();
+    double atLow = miss.applyAsDouble(low);
+    double atHigh = miss.applyAsDouble(high);
+    if (Double.isNaN(atHigh)) {
+      return OptionalDouble.empty();
+    }
+    // Some readings are not there at the very bottom: no rise without yeast.
+    if (Double.isNaN(atLow)) {
+      low = low + (high - low) / 100;
+      atLow = miss.applyAsDouble(low);
+    }
+    if (Double.isNaN(atLow)) {
+      return OptionalDouble.empty();
+    }
+    if (atLow * atHigh > 0) {
+      return nearest(reading, aim, low, atLow, high, atHigh);
+    }
+    BracketingNthOrderBrentSolver solver =
+        new BracketingNthOrderBrentSolver(
+            1e-4, knob.kind().step() / 4, NEAR * Math.max(0.05, Math.abs(aim)), 4);
+    try {
+      return OptionalDouble.of(solver.solve(EVALUATIONS, miss::applyAsDouble, low, high));
+    } catch (MathRuntimeException notFound) {
+      // A reading with a gap in it has no value that meets the aim.
+      return OptionalDouble.empty();
+    }
+  }
+
+  // The aim is out of reach; as near as the knob goes, if that is much nearer than now.
+  private OptionalDouble nearest(
+      String reading, double aim, double low, double atLow, double high, double atHigh) {
+    double now =
+        Knob.reading(trial.workup(), reading).map(found -> Math.abs(found - aim)).orElse(0.0);
+    boolean lowNearer = Math.abs(atLow) < Math.abs(atHigh);
+    double best = Math.min(Math.abs(atLow), Math.abs(atHigh));
+    return best < now / 2 ? OptionalDouble.of(lowNearer ? low : high) : OptionalDouble.empty();
+  }
+}
