@@ -1,6 +1,8 @@
 package crumbtrail.handbook;
 
 import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.SignKind;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.rules.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,7 +13,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The handbook: a page for each cause and each sign, written from the rules. */
+/** The handbook: a page for each cause and each sign, with its picture, written from the rules. */
 public final class Handbook {
   private Handbook() {}
 
@@ -41,10 +43,13 @@ public final class Handbook {
         .knowledge()
         .causes()
         .forEach(cause -> pages.put("causes/" + cause.key() + ".md", causes.page(cause)));
-    catalogue
-        .knowledge()
-        .signs()
-        .forEach(sign -> pages.put("signs/" + sign.key() + ".md", signs.page(sign)));
+    LoafPictures pictures = LoafPictures.of(catalogue);
+    for (SignKind sign : catalogue.knowledge().signs()) {
+      pages.put("signs/" + sign.key() + ".md", signs.page(sign));
+      pictures
+          .of(sign.key())
+          .ifPresent(picture -> pages.put("pictures/" + sign.key() + ".svg", picture.svg() + "\n"));
+    }
     return pages;
   }
 
@@ -65,17 +70,17 @@ public final class Handbook {
   }
 
   /**
-   * Pages in the folders of causes, signs and stages that the handbook does not have. What lies
-   * elsewhere is none of its business, whatever folder it is told to write to.
+   * Pages in the folders of causes, signs, stages and pictures that the handbook does not have.
+   * What lies elsewhere is none of its business, whatever folder it is told to write to.
    */
   public static List<Path> left(Map<String, String> pages, Path folder) throws IOException {
     List<Path> left = new ArrayList<>();
-    for (String kind : List.of("causes", "signs", "stages")) {
+    for (String kind : List.of("causes", "signs", "stages", "pictures")) {
       Path pagesOfKind = folder.resolve(kind);
       if (Files.isDirectory(pagesOfKind)) {
         try (Stream<Path> files = Files.list(pagesOfKind)) {
           files
-              .filter(file -> file.toString().endsWith(".md"))
+              .filter(file -> file.toString().matches(".*\\.(md|svg)"))
               .filter(file -> !pages.containsKey(kind + "/" + file.getFileName()))
               .sorted()
               .forEach(left::add);

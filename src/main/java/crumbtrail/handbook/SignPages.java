@@ -3,6 +3,7 @@ package crumbtrail.handbook;
 import crumbtrail.findings.Weights;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.SignKind;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.rules.RuleBook;
 import crumbtrail.rules.WrittenRule;
 import crumbtrail.rules.WrittenRule.Kind;
@@ -25,6 +26,7 @@ final class SignPages {
   private final Witnesses witnesses;
   private final Weights weights;
   private final Plain plain;
+  private final LoafPictures pictures;
 
   SignPages(RuleBook book, Witnesses witnesses) {
     this.book = book;
@@ -32,12 +34,14 @@ final class SignPages {
     this.witnesses = witnesses;
     this.weights = Weights.of(catalogue);
     this.plain = new Plain(catalogue);
+    this.pictures = LoafPictures.of(catalogue);
   }
 
   String page(SignKind sign) {
     Page page = new Page(catalogue, sign.name());
     page.paragraph(sign.meaning());
     page.paragraph("Where: " + sign.place() + ".");
+    page.paragraph(picture(sign));
     page.heading("How to look").paragraph(sign.look());
     List<String> shown = shown(sign.key());
     page.heading("What shows it");
@@ -52,6 +56,18 @@ final class SignPages {
     company(page, sign.key());
     against(page, sign.key());
     return page.end();
+  }
+
+  // The picture with its words, or why there is none.
+  private String picture(SignKind sign) {
+    return pictures
+        .of(sign.key())
+        .map(
+            picture ->
+                "![%s. %s](../pictures/%s.svg)"
+                    .formatted(picture.title(), picture.description(), sign.key()))
+        .or(() -> pictures.whyNot(sign.key()).map(why -> "No picture: " + why + "."))
+        .orElse("");
   }
 
   private List<String> shown(String sign) {

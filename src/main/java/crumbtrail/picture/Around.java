@@ -32,10 +32,11 @@ final class Around {
     List<Spot> rim = new ArrayList<>();
     for (int k = 0; k < 12; k++) {
       double angle = k * Math.PI / 6;
-      double out = 1 + 0.14 * Math.sin(k * 2.4);
+      double out = 1 + 0.14 * StrictMath.sin(k * 2.4);
       rim.add(
           Loaf.FOOT.plus(
-              Math.cos(angle) * wide * out, 7 + Math.sin(angle) * (9 + 9 * amount) * out));
+              StrictMath.cos(angle) * wide * out,
+              7 + StrictMath.sin(angle) * (9 + 9 * amount) * out));
     }
     ink.shape(new Strokes().round(rim), colour, 1.3);
     Strokes shine = new Strokes();
@@ -105,34 +106,47 @@ final class Around {
       return;
     }
     SplittableRandom chance = look.chance(Trait.SIDE_BURST);
-    List<Spot> rim = new ArrayList<>();
-    double reach = 10 + 24 * amount;
-    Spot low = loaf.crust(0.985, 0);
-    Spot high = loaf.crust(look.shape().inTin() ? 0.9 : 0.84, 0);
-    rim.add(high.plus(7, 0));
-    int corners = 6;
+    double reach = 10 + 22 * amount;
+    double from = look.shape().inTin() ? 0.87 : 0.8;
+    List<Spot> out = new ArrayList<>();
+    List<Spot> wound = new ArrayList<>();
+    int corners = 8;
     for (int i = 0; i <= corners; i++) {
       double share = i / (double) corners;
-      double out =
-          reach * Math.sin(Math.PI * (0.12 + 0.8 * share)) * (0.8 + 0.4 * chance.nextDouble());
-      rim.add(high.towards(low, share).plus(-out, 0));
+      Spot edge = loaf.crust(from + (0.99 - from) * share, 0);
+      double swell = StrictMath.pow(StrictMath.sin(Math.PI * (0.06 + 0.88 * share)), 0.7);
+      out.add(edge.plus(-reach * swell * (0.9 + 0.2 * chance.nextDouble()), reach * 0.12 * swell));
+      wound.add(0, edge.plus(7 + 5 * swell, 0));
     }
-    rim.add(low.plus(9, 0));
-    ink.shape(new Strokes().round(rim), Palette.crust(-0.9), 2);
+    List<Spot> all = new ArrayList<>(out);
+    all.addAll(wound);
+    ink.shape(new Strokes().round(all), Palette.crust(-1), 2);
+    // Torn crumb: cells laid open, strings across the wound.
+    Strokes cells = new Strokes();
+    Strewn.bubbles(
+        cells,
+        chance,
+        5 + 9 * amount,
+        () -> {
+          int i = 1 + chance.nextInt(corners - 1);
+          return wound.get(corners - i).towards(out.get(i), 0.3 + 0.5 * chance.nextDouble());
+        },
+        4.5);
+    ink.shape(cells, Palette.CELL, 0.9);
     Strokes shreds = new Strokes();
-    for (int i = 1; i < 7; i++) {
-      Spot from = high.towards(low, i / 7.0).plus(4, 0);
-      shreds
-          .move(from)
-          .curve(
-              from.plus(-reach * 0.3, -3),
-              from.plus(-reach * (0.5 + 0.3 * chance.nextDouble()), 1));
+    for (int i = 1; i < corners; i++) {
+      Spot root = wound.get(corners - i);
+      shreds.move(root).curve(root.plus(-5, -3), root.plus(-9 - 5 * chance.nextDouble(), -1));
     }
-    ink.line(shreds, 1.1);
+    ink.line(shreds, 1.2);
+    // The lips of the crust on either side.
     Strokes lips = new Strokes();
-    lips.polyline(List.of(high.plus(-9, -7), high.plus(0, -1), high.plus(-6, 4), high.plus(3, 7)));
-    ink.line(lips, 2.6);
-    ink.seen(Trait.SIDE_BURST, high.towards(low, 0.5).plus(-reach * 0.6, 0));
+    Spot high = out.get(0);
+    Spot low = out.get(corners);
+    lips.polyline(List.of(high.plus(4, -7), high.plus(-8, -4), high.plus(-3, 1), high.plus(6, 4)));
+    lips.polyline(List.of(low.plus(8, 1), low.plus(-9, 1), low.plus(-3, -5), low.plus(5, -4)));
+    ink.shape(lips, Palette.crust(look.amount(Trait.CRUST_COLOUR)), 2);
+    ink.seen(Trait.SIDE_BURST, out.get(corners / 2).plus(reach * 0.5, 0));
   }
 
   // The top crust hinged up on the right, torn on the left.
@@ -182,7 +196,8 @@ final class Around {
     double x = spot.x() - about.x();
     double y = spot.y() - about.y();
     return about.plus(
-        x * Math.cos(angle) - y * Math.sin(angle), x * Math.sin(angle) + y * Math.cos(angle));
+        x * StrictMath.cos(angle) - y * StrictMath.sin(angle),
+        x * StrictMath.sin(angle) + y * StrictMath.cos(angle));
   }
 
   // A piece of the foot stayed behind.
@@ -191,50 +206,56 @@ final class Around {
       return;
     }
     SplittableRandom chance = look.chance(Trait.STUCK);
-    double wide = loaf.halfWidth() * (0.35 + 0.5 * amount);
-    double high = 10 + 20 * amount;
-    List<Spot> tear = new ArrayList<>();
-    List<Spot> piece = new ArrayList<>();
-    Spot left = loaf.at(-0.55, 0);
-    tear.add(left.plus(-8, 3));
-    piece.add(left.plus(-4, 0));
-    for (int k = 0; k <= 8; k++) {
-      double rise = high * (k % 2 == 0 ? 0.6 : 1.1) * (0.75 + 0.4 * chance.nextDouble());
-      tear.add(left.plus(wide * k / 8, -rise));
-      piece.add(left.plus(wide * k / 8, -rise * 0.7));
-    }
-    tear.add(left.plus(wide + 8, 3));
-    piece.add(left.plus(wide + 4, 0));
-    ink.shape(new Strokes().polygon(tear), Palette.TABLE, 1.8);
-    Spot drop = new Spot(0, 0);
-    List<Spot> fallen = piece.stream().map(spot -> spot.plus(drop.x(), 24)).toList();
-    Strokes sheet = new Strokes();
-    sheet.polygon(
-        List.of(
-            left.plus(-26, 24),
-            left.plus(wide + 26, 24),
-            left.plus(wide + 26, 30),
-            left.plus(-26, 30)));
-    ink.shape(new Strokes().polygon(fallen), Palette.crust(-0.6), 1.4);
-    ink.shape(sheet, Palette.METAL, 1.3);
-    ink.seen(Trait.STUCK, left.plus(wide / 2, -high * 0.3));
+    double half = 0.16 + 0.2 * amount;
+    List<Spot> patch =
+        Strewn.lump(chance, new Spot(0.085, 0.5), 0.08, half, 22, 0.17).stream()
+            .map(place -> loaf.crust(place.x(), place.y()))
+            .toList();
+    ink.shape(new Strokes().polygon(patch), Palette.crumb(0, 0.3), 1.8);
+    Strokes holes = new Strokes();
+    Strewn.bubbles(
+        holes,
+        chance,
+        16 * amount,
+        () ->
+            loaf.crust(
+                0.05 + 0.07 * chance.nextDouble(), 0.5 + 1.3 * half * (chance.nextDouble() - 0.5)),
+        4.5);
+    ink.shape(holes, Palette.CELL, 0.9);
+    // What stayed in the tin: a strip of its wall with the crust on it.
+    Spot wall = new Spot(316, 286);
+    ink.shape(
+        new Strokes()
+            .polygon(
+                List.of(
+                    wall.plus(-56, -9), wall.plus(62, -16), wall.plus(62, 2), wall.plus(-56, 9))),
+        Palette.METAL,
+        1.6);
+    ink.shape(
+        new Strokes().polygon(Strewn.lump(chance, wall.plus(4, -3), 38 * half / 0.36, 7, 16, 0.16)),
+        Palette.crust(look.amount(Trait.CRUST_COLOUR)),
+        1.4);
+    ink.seen(Trait.STUCK, loaf.crust(0.1, 0.5));
   }
 
   private void drips(double amount) {
     Strokes drips = new Strokes();
-    double[] places = {0.9, 0.12, 0.78};
+    double[] places = {0.12, 0.9, 0.2};
     for (int i = 0; i < Math.ceil(3 * amount); i++) {
-      Spot at = loaf.crust(places[i], 0);
+      Spot at = loaf.crust(places[i], i == 2 ? 0.45 : 0);
+      double fall = (Loaf.FOOT.y() + (i == 2 ? -18 : 4) - at.y()) * Math.min(1, 0.4 + 0.7 * amount);
       drips.round(
           List.of(
-              at.plus(-7, -7),
-              at.plus(7, -8),
-              at.plus(6, 20),
-              at.plus(3, 44 * amount + 10),
-              at.plus(-5, 44 * amount + 8),
-              at.plus(-6, 14)));
+              at.plus(-6, -5),
+              at.plus(6, -6),
+              at.plus(5, fall * 0.4),
+              at.plus(3, fall * 0.7),
+              at.plus(7, fall),
+              at.plus(-7, fall),
+              at.plus(-2, fall * 0.7),
+              at.plus(-5, fall * 0.35)));
     }
-    ink.shape(drips, Palette.FILLING, 1.2);
+    ink.shape(drips, Palette.FILLING, 1.3);
   }
 
   // A second round, folded, with its break.

@@ -34,7 +34,7 @@ final class Basket {
     Strokes canes = new Strokes();
     for (int i = 1; i < 6; i++) {
       double up = way * high * i / 6;
-      double half = wide * (0.6 + 0.4 * Math.pow(i / 6.0, 0.6));
+      double half = wide * (0.6 + 0.4 * StrictMath.pow(i / 6.0, 0.6));
       canes.move(foot.plus(-half, -up)).curve(foot.plus(0, -up + way * 10), foot.plus(half, -up));
     }
     ink.line(canes, 1.3);
@@ -94,8 +94,8 @@ final class Basket {
       double x = -1 + 0.1 * i;
       double dome =
           high
-              + 52 * Math.sqrt(Math.max(0, 1 - x * x))
-              - dip * Math.pow(Math.cos(x * Math.PI / 2), 1.3);
+              + 52 * StrictMath.sqrt(Math.max(0, 1 - x * x))
+              - dip * StrictMath.pow(StrictMath.cos(x * Math.PI / 2), 1.3);
       upper.add(foot.plus(x * (wide - 8), -dome));
     }
     List<Spot> all = new ArrayList<>(upper);
@@ -107,7 +107,7 @@ final class Basket {
       List<Spot> dome = new ArrayList<>();
       for (int i = 0; i <= 20; i++) {
         double x = -1 + 0.1 * i;
-        dome.add(foot.plus(x * (wide - 8), -high - 52 * Math.sqrt(Math.max(0, 1 - x * x))));
+        dome.add(foot.plus(x * (wide - 8), -high - 52 * StrictMath.sqrt(Math.max(0, 1 - x * x))));
       }
       ink.ghost(ghost.polyline(dome));
       wrinkles(upper, amount);
@@ -118,7 +118,7 @@ final class Basket {
               .polyline(List.of(at.plus(-7, -8), at, at.plus(7, -8))),
           2.4);
     }
-    weave(foot, wide, high - 6, false);
+    weave(foot, wide, high - 30 - 20 * amount, false);
     ink.seen(Trait.SANK, upper.get(8));
   }
 

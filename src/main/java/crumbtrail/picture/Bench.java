@@ -93,7 +93,7 @@ final class Bench {
     for (int i = 0; i < 5 + 9 * amount; i++) {
       double angle = 0.4 + 2.3 * chance.nextDouble();
       double out = 0.3 + 0.55 * chance.nextDouble();
-      Spot at = FOOT.plus(Math.cos(angle) * wide * out, -Math.sin(angle) * high * out);
+      Spot at = FOOT.plus(StrictMath.cos(angle) * wide * out, -StrictMath.sin(angle) * high * out);
       beads.ellipse(at, 4 + 3 * amount, 3 + 2 * amount);
       shine.move(at.plus(-2, -1)).curve(at.plus(-1, -2.5), at.plus(1.5, -2));
     }
@@ -224,15 +224,8 @@ final class Bench {
       pull.move(other).curve(other.plus(-10, 12), other.plus(-14, 30));
     }
     ink.line(pull, 1);
-    List<Spot> rip = new ArrayList<>();
-    for (int i = 0; i < 16; i++) {
-      double angle = 2 * Math.PI * i / 16;
-      double out = (i % 2 == 0 ? 1.15 : 0.72) * (0.85 + 0.3 * chance.nextDouble());
-      rip.add(
-          top.plus(
-              130 + Math.cos(angle) * (22 + 34 * amount) * out,
-              100 + Math.sin(angle) * (26 + 44 * amount) * out));
-    }
+    List<Spot> rip =
+        Strewn.lump(chance, top.plus(130, 100), 22 + 34 * amount, 26 + 44 * amount, 16, 0.3);
     ink.shape(new Strokes().polygon(rip), Palette.PLATE, 2.2);
     ink.line(
         new Strokes()
@@ -243,7 +236,7 @@ final class Bench {
       Spot hand = top.plus(side < 0 ? -4 : 264, 4);
       List<Spot> fist = new ArrayList<>();
       for (int k = 0; k < 8; k++) {
-        fist.add(hand.plus(Math.cos(k * 0.785) * 22, Math.sin(k * 0.785) * 17));
+        fist.add(hand.plus(StrictMath.cos(k * 0.785) * 22, StrictMath.sin(k * 0.785) * 17));
       }
       ink.shape(new Strokes().round(fist), "#e8c9a4", 1.8);
       ink.line(
@@ -253,6 +246,6 @@ final class Bench {
               .stroke(hand.plus(9, -7), hand.plus(9, 3)),
           1.2);
     }
-    ink.seen(Trait.TEARS, rip.get(12));
+    ink.seen(Trait.TEARS, top.plus(130, 80 - 30 * amount));
   }
 }

@@ -8,6 +8,7 @@ import java.util.SplittableRandom;
 final class Bowl {
   private static final Spot FOOT = new Spot(200, 268);
   private static final double RIM = 160;
+  private static final double WIDE = 118;
   private static final double MARK = 62;
   private static final double RISEN = 112;
 
@@ -29,7 +30,7 @@ final class Bowl {
     double rise = look.amount(Trait.RISE);
     double level =
         mixing ? MARK + 14 : rise < 0 ? RISEN + (RISEN - MARK - 6) * rise : RISEN + 62 * rise;
-    glass(FOOT, RIM, 118);
+    glass(FOOT, RIM, WIDE);
     content(level);
     if (!mixing) {
       marks(level);
@@ -39,7 +40,7 @@ final class Bowl {
     wet(look.more(Trait.WET), level);
     pours(look.more(Trait.POURS), level);
     skin(look.more(Trait.SKIN), level);
-    ink.line(sides(FOOT, RIM, 118), 2.4);
+    ink.line(sides(FOOT, RIM, WIDE), 2.4);
   }
 
   private void glass(Spot foot, double high, double wide) {
@@ -55,42 +56,52 @@ final class Bowl {
         .curve(foot.plus(wide * 0.96, -high * 0.2), foot.plus(wide, -high));
   }
 
+  // Half the inner width of the glass at a height above its foot: the wall is a curve of the second
+  // degree, walked until it is that high.
   private static double half(double up) {
-    double share = Math.min(1, up / RIM);
-    return 118 * (0.55 + 0.43 * Math.pow(share, 0.42));
+    double share = 0;
+    while (share < 1 && RIM * ((1 - share) * (1 - share) + 0.4 * share * (1 - share)) > up) {
+      share += 0.01;
+    }
+    double rest = 1 - share;
+    return WIDE * (rest * rest + 1.92 * share * rest + 0.55 * share * share) - 3;
   }
 
   private void content(double level) {
-    double wide = half(level) - 4;
     boolean liquid = look.more(Trait.POURS) + look.more(Trait.WET) > 0.4;
     double crown = liquid ? 2 : Math.min(24, 6 + level / 8);
-    Strokes dough = new Strokes();
-    dough
-        .move(FOOT.plus(-62, -4))
-        .curve(FOOT.plus(-wide - 2, -level * 0.3), FOOT.plus(-wide, -level));
-    dough.curve(FOOT.plus(0, -level - 2 * crown), FOOT.plus(wide, -level));
-    dough.curve(FOOT.plus(wide + 2, -level * 0.3), FOOT.plus(62, -4)).close();
-    ink.shape(dough, Palette.DOUGH, 1.8);
+    List<Spot> left = new ArrayList<>();
+    for (double up = 4; up < level; up += 8) {
+      left.add(FOOT.plus(-half(up), -up));
+    }
+    left.add(FOOT.plus(-half(level), -level));
+    Strokes dough = new Strokes().polyline(left);
+    dough.curve(FOOT.plus(0, -level - 2 * crown), FOOT.plus(half(level), -level));
+    for (int i = left.size() - 1; i >= 0; i--) {
+      dough.line(new Spot(2 * FOOT.x() - left.get(i).x(), left.get(i).y()));
+    }
+    ink.shape(dough.close(), Palette.DOUGH, 1.8);
     SplittableRandom chance = look.chance(4);
     double gas =
         look.more(Trait.SHAGGY) > 0 ? 0 : Math.max(0.12, 0.6 + 0.6 * look.amount(Trait.RISE));
     Strokes cells = new Strokes();
-    for (int i = 0; i < 46 * gas; i++) {
-      double up = 0.08 + 0.84 * chance.nextDouble();
-      double x = (2 * chance.nextDouble() - 1) * (half(level * up) - 14);
-      cells.ellipse(
-          FOOT.plus(x, -level * up),
-          1.5 + 4 * gas * chance.nextDouble(),
-          1.5 + 3 * gas * chance.nextDouble());
-    }
-    ink.shape(cells, Palette.DOUGH_SHADE, 0.9);
+    Strewn.bubbles(
+        cells,
+        chance,
+        52 * gas,
+        () -> {
+          double up = level * (0.08 + 0.86 * chance.nextDouble());
+          return FOOT.plus((2 * chance.nextDouble() - 1) * (half(up) - 10), -up);
+        },
+        2 + 7 * gas);
+    ink.shape(cells, Palette.CELL, 0.9);
   }
 
   private void marks(double level) {
     Spot mark = FOOT.plus(-half(MARK) - 14, -MARK);
     ink.line(new Strokes().stroke(mark, FOOT.plus(half(MARK) + 14, -MARK)), 3.2, Palette.DEEP);
     if (Math.abs(level - RISEN) > 3) {
-      double wide = half(RISEN) - 4;
+      double wide = half(RISEN);
       ink.ghost(
           new Strokes()
               .move(FOOT.plus(-wide, -RISEN))
@@ -110,15 +121,15 @@ final class Bowl {
     for (int i = 0; i < 12; i++) {
       double angle = i * Math.PI / 6;
       ticks.stroke(
-          at.plus(26 * Math.sin(angle), -26 * Math.cos(angle)),
-          at.plus(23 * Math.sin(angle), -23 * Math.cos(angle)));
+          at.plus(26 * StrictMath.sin(angle), -26 * StrictMath.cos(angle)),
+          at.plus(23 * StrictMath.sin(angle), -23 * StrictMath.cos(angle)));
     }
     ink.line(ticks, 1.4);
     double hours = rise < 0 ? 2 - 6 * rise : 2 - 1.5 * rise;
     double sweep = hours * Math.PI / 6;
     Strokes wedge = new Strokes().move(at);
     for (double angle = 0; angle <= sweep; angle += 0.15) {
-      wedge.line(at.plus(20 * Math.sin(angle), -20 * Math.cos(angle)));
+      wedge.line(at.plus(20 * StrictMath.sin(angle), -20 * StrictMath.cos(angle)));
     }
     ink.shape(wedge.close(), Palette.CELL, 1);
   }
@@ -129,7 +140,7 @@ final class Bowl {
     }
     SplittableRandom chance = look.chance(Trait.SHAGGY);
     Strokes pool = new Strokes();
-    double wide = half(level) - 4;
+    double wide = half(level);
     pool.move(FOOT.plus(-wide, -level))
         .curve(FOOT.plus(0, -level + 14), FOOT.plus(wide, -level))
         .curve(FOOT.plus(wide, -level * 0.5), FOOT.plus(60, -12))
@@ -138,12 +149,8 @@ final class Bowl {
     ink.shape(pool, Palette.WATER, 1.2);
     for (int i = 0; i < 9; i++) {
       Spot at = FOOT.plus(-72 + 18 * i, -level * 0.55 - 26 * chance.nextDouble());
-      List<Spot> lump = new ArrayList<>();
-      for (int k = 0; k < 9; k++) {
-        double out =
-            (15 + 8 * amount) * (k % 2 == 0 ? 1.15 : 0.75) * (0.8 + 0.4 * chance.nextDouble());
-        lump.add(at.plus(Math.cos(k * 0.698) * out, Math.sin(k * 0.698) * out * 0.85));
-      }
+      double size = 12 + 11 * amount * chance.nextDouble() + 4;
+      List<Spot> lump = Strewn.lump(chance, at, size * 1.15, size * 0.9, 12, 0.2);
       ink.shape(new Strokes().polygon(lump), i % 3 == 1 ? Palette.FLOUR : Palette.DOUGH, 1.5);
     }
     Strokes dust = new Strokes();
@@ -166,7 +173,7 @@ final class Bowl {
     ink.line(shine, 4, Palette.FLOUR);
     ink.line(shine, 1);
     Strokes water = new Strokes();
-    double wide = half(level) - 5;
+    double wide = half(level);
     water
         .move(FOOT.plus(-wide, -level))
         .curve(FOOT.plus(0, -level - 8), FOOT.plus(wide, -level))
@@ -218,7 +225,7 @@ final class Bowl {
     if (amount == 0) {
       return;
     }
-    double wide = half(level) - 5;
+    double wide = half(level);
     Strokes skin = new Strokes();
     double crown = 20;
     skin.move(FOOT.plus(-wide, -level))
@@ -265,13 +272,13 @@ final class Bowl {
     ink.shape(risen, Palette.DOUGH, 1.8);
     SplittableRandom chance = look.chance(4);
     Strokes cells = new Strokes();
-    for (int i = 0; i < 34; i++) {
-      cells.ellipse(
-          jar.plus(112 * (chance.nextDouble() - 0.5), -12 - 104 * chance.nextDouble()),
-          2 + 4 * chance.nextDouble(),
-          2 + 3 * chance.nextDouble());
-    }
-    ink.shape(cells, Palette.DOUGH_SHADE, 0.9);
+    Strewn.bubbles(
+        cells,
+        chance,
+        44,
+        () -> jar.plus(112 * (chance.nextDouble() - 0.5), -12 - 108 * chance.nextDouble()),
+        7);
+    ink.shape(cells, Palette.CELL, 0.9);
     ink.line(new Strokes().stroke(jar.plus(-80, -60), jar.plus(80, -60)), 3, Palette.DEEP);
     Spot tin = new Spot(306, 268);
     double level = 78 - 48 * amount;

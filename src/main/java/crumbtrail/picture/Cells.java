@@ -40,15 +40,15 @@ final class Cells {
   }
 
   private void strew() {
-    double usual = look.shape().cell() * Math.pow(2.1, look.amount(Trait.CELL_SIZE));
+    double usual = look.shape().cell() * StrictMath.pow(2.1, look.amount(Trait.CELL_SIZE));
     double uneven = Math.max(0.05, unevenness() + 0.45 * look.amount(Trait.UNEVEN));
     double apart = 1.42 - 0.3 * look.more(Trait.CELL_NUMBER) + 1.1 * look.less(Trait.CELL_NUMBER);
     for (int i = 0; i < TRIES && cells.size() < MOST; i++) {
       Spot at = loaf.at(2 * chance.nextDouble() - 1, chance.nextDouble());
       double far = (Loaf.FOOT.y() - at.y()) / loaf.height();
       // Cells grow from the crust inwards and from the base up; the weight above presses them.
-      double place = 0.72 + 0.5 * Math.sin(Math.PI * Math.min(1, Math.max(0, far)));
-      double radius = usual * place * Math.exp(uneven * gauss());
+      double place = 0.72 + 0.5 * StrictMath.sin(Math.PI * Math.min(1, Math.max(0, far)));
+      double radius = usual * place * StrictMath.exp(uneven * gauss());
       radius = Math.min(radius, 3.2 * usual);
       // The big ones first: late tries only fill the gaps.
       double late = i / (double) TRIES;
@@ -115,13 +115,13 @@ final class Cells {
     for (int i = 0; i < corners; i++) {
       double angle = turn + 2 * Math.PI * i / corners;
       double out = cell.radius() * scale * (0.82 + 0.36 * chance.nextDouble());
-      double along = Math.cos(angle) * out * Math.sqrt(stretch);
-      double across = Math.sin(angle) * out / Math.sqrt(stretch);
+      double along = StrictMath.cos(angle) * out * StrictMath.sqrt(stretch);
+      double across = StrictMath.sin(angle) * out / StrictMath.sqrt(stretch);
       spots.add(
           cell.at()
               .plus(
-                  along * Math.cos(lean) - across * Math.sin(lean),
-                  along * Math.sin(lean) + across * Math.cos(lean)));
+                  along * StrictMath.cos(lean) - across * StrictMath.sin(lean),
+                  along * StrictMath.sin(lean) + across * StrictMath.cos(lean)));
     }
     return spots;
   }
@@ -132,6 +132,6 @@ final class Cells {
       return Math.PI / 2;
     }
     Spot middle = loaf.at(0, 0.3);
-    return Math.atan2(at.y() - middle.y(), at.x() - middle.x()) + Math.PI / 2;
+    return StrictMath.atan2(at.y() - middle.y(), at.x() - middle.x()) + Math.PI / 2;
   }
 }

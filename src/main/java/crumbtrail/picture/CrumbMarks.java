@@ -61,11 +61,12 @@ final class CrumbMarks {
     for (int i = 0; i < corners; i++) {
       double angle = 2 * Math.PI * i / corners;
       double out = 1.05 + 0.3 * (chance.nextDouble() - 0.5);
-      double x = Math.cos(angle) * wide * out;
-      double y = Math.sin(angle) * high * out;
+      double x = StrictMath.cos(angle) * wide * out;
+      double y = StrictMath.sin(angle) * high * out;
       rim.add(
           at.plus(
-              x * Math.cos(lean) - y * Math.sin(lean), x * Math.sin(lean) + y * Math.cos(lean)));
+              x * StrictMath.cos(lean) - y * StrictMath.sin(lean),
+              x * StrictMath.sin(lean) + y * StrictMath.cos(lean)));
     }
     ink.shape(new Strokes().round(rim), Palette.DEEP, 1.5);
     // The wall seen through the hole.
@@ -73,7 +74,7 @@ final class CrumbMarks {
     ink.fill(new Strokes().round(wall), Palette.CELL);
     Strokes hatch = new Strokes();
     for (double x = -0.7; x < 0.75; x += 5 / wide) {
-      double drop = Math.sqrt(1 - x * x) * high;
+      double drop = StrictMath.sqrt(1 - x * x) * high;
       hatch.stroke(
           at.plus(x * wide, -drop * 0.85 + x * wide * lean),
           at.plus(x * wide + 1.5, -drop * 0.15 + x * wide * lean));
@@ -98,8 +99,8 @@ final class CrumbMarks {
       double share = (i - from) / (double) (to - from);
       Spot spot = edge.get(i).plus(0, 1.5);
       roof.add(spot);
-      double wave = 1 + 0.13 * Math.sin(i * 1.3) + 0.1 * Math.sin(i * 0.7);
-      floor.add(0, spot.plus(0, deep * Math.sin(Math.PI * share) * wave));
+      double wave = 1 + 0.13 * StrictMath.sin(i * 1.3) + 0.1 * StrictMath.sin(i * 0.7);
+      floor.add(0, spot.plus(0, deep * StrictMath.sin(Math.PI * share) * wave));
     }
     List<Spot> all = new ArrayList<>(roof);
     all.addAll(floor);
@@ -137,7 +138,7 @@ final class CrumbMarks {
     Strokes lines = new Strokes();
     List<Spot> upper = new ArrayList<>();
     for (double x = left; x <= right; x += 6) {
-      upper.add(new Spot(x, low - deep + 2.5 * Math.sin(x / 11)));
+      upper.add(new Spot(x, low - deep + 2.5 * StrictMath.sin(x / 11)));
     }
     List<Spot> band = new ArrayList<>(upper);
     double inset = Math.max(0, (right - left) / 2 - (loaf.halfWidth() * 0.72));
@@ -193,12 +194,12 @@ final class CrumbMarks {
     for (int i = 0; i < 11; i++) {
       double out = 1 + 0.2 * (chance.nextDouble() - 0.5);
       double angle = 2 * Math.PI * i / 11;
-      rim.add(at.plus(Math.cos(angle) * wide * out, Math.sin(angle) * high * out));
+      rim.add(at.plus(StrictMath.cos(angle) * wide * out, StrictMath.sin(angle) * high * out));
     }
     ink.shape(new Strokes().round(rim), "#d9cfb4", 1.4);
     Strokes waves = new Strokes();
     for (double y = -0.7; y <= 0.75; y += 7 / high) {
-      double half = Math.sqrt(1 - y * y) * wide * 0.8;
+      double half = StrictMath.sqrt(1 - y * y) * wide * 0.8;
       List<Spot> wave = new ArrayList<>();
       for (double x = -half; x <= half; x += 9) {
         wave.add(at.plus(x, y * high + (wave.size() % 2 == 0 ? -2.2 : 2.2)));
@@ -209,7 +210,7 @@ final class CrumbMarks {
     }
     ink.line(waves, 1);
     for (double x = -0.7; x <= 0.7; x += 0.35) {
-      taken.add(new Cell(at.plus(x * wide, 0), high * Math.sqrt(1 - x * x) + 2));
+      taken.add(new Cell(at.plus(x * wide, 0), high * StrictMath.sqrt(1 - x * x) + 2));
     }
     ink.seen(Trait.RAW, at);
   }
@@ -224,8 +225,10 @@ final class CrumbMarks {
       List<Spot> lower = new ArrayList<>();
       for (double x = -half; x <= half + 0.01; x += half / 5) {
         double thick =
-            (2 + 4.5 * amount) * (1 - Math.pow(x / half, 2)) * (0.6 + 0.8 * chance.nextDouble());
-        Spot spot = loaf.at(x, up - 0.16 * x * x + 0.035 * Math.sin(7 * x + 2 * i));
+            (2 + 4.5 * amount)
+                * (1 - StrictMath.pow(x / half, 2))
+                * (0.6 + 0.8 * chance.nextDouble());
+        Spot spot = loaf.at(x, up - 0.16 * x * x + 0.035 * StrictMath.sin(7 * x + 2 * i));
         upper.add(spot.plus(0, -thick / 2));
         lower.add(0, spot.plus(0, thick / 2));
         taken.add(new Cell(spot, thick / 2 + 1));
@@ -251,29 +254,24 @@ final class CrumbMarks {
 
   private void flourLumps(double amount) {
     SplittableRandom chance = look.chance(Trait.FLOUR_LUMPS);
-    int many = (int) Math.ceil(7 * amount);
     double[][] places = {
-      {-0.35, 0.55}, {0.38, 0.35}, {0.2, 0.7}, {-0.55, 0.28}, {0, 0.2}, {0.58, 0.55}, {-0.1, 0.42}
+      {-0.35, 0.55}, {0.4, 0.35}, {0.22, 0.7}, {-0.55, 0.27}, {0, 0.2}, {0.6, 0.58}, {-0.05, 0.44}
     };
-    for (int i = 0; i < many; i++) {
+    Strokes dust = new Strokes();
+    for (int i = 0; i < Math.ceil(7 * amount); i++) {
       Spot at = loaf.at(places[i][0], places[i][1]);
-      double radius = 4 + 6 * amount * chance.nextDouble() + 2;
-      List<Spot> rim = new ArrayList<>();
-      for (int k = 0; k < 8; k++) {
-        double out = radius * (k % 2 == 0 ? 1.2 : 0.85) * (0.85 + 0.3 * chance.nextDouble());
-        rim.add(at.plus(Math.cos(k * Math.PI / 4) * out * 1.2, Math.sin(k * Math.PI / 4) * out));
-      }
+      double radius = 6 + 7 * amount * chance.nextDouble();
       if (loaf.inCrumb(at, radius)) {
-        ink.shape(new Strokes().polygon(rim), Palette.FLOUR, 1.3);
-        Strokes dust = new Strokes();
-        for (int k = 0; k < 6; k++) {
-          dust.dot(
-              at.plus((chance.nextDouble() - 0.5) * radius, (chance.nextDouble() - 0.5) * radius));
+        List<Spot> rim = Strewn.lump(chance, at, radius * 1.3, radius, 9, 0.22);
+        ink.shape(new Strokes().polygon(rim), Palette.FLOUR, 1.6);
+        for (int k = 0; k < 8; k++) {
+          Spot speck = Strewn.lump(chance, at, radius * 0.7, radius * 0.6, 3, 0.6).get(0);
+          dust.dot(speck);
         }
-        ink.line(dust, 1.2);
         taken.add(new Cell(at, radius * 1.3 + 1));
         ink.seen(Trait.FLOUR_LUMPS, at);
       }
     }
+    ink.line(dust, 1.3);
   }
 }

@@ -48,7 +48,9 @@ final class CrumbSurface {
         Spot next =
             crack
                 .get(k)
-                .plus(9 * Math.cos(way) * (0.5 + amount), 7 * Math.sin(way) * (0.5 + amount));
+                .plus(
+                    9 * StrictMath.cos(way) * (0.5 + amount),
+                    7 * StrictMath.sin(way) * (0.5 + amount));
         way += (chance.nextDouble() - 0.5) * 2.2;
         if (!loaf.inCrumb(next, 2)) {
           break;
@@ -87,20 +89,15 @@ final class CrumbSurface {
   }
 
   private void bites(double amount, SplittableRandom chance) {
-    double[][] places = {{0.78, 0.5}, {-0.8, 0.66}, {0.55, 0.16}, {-0.45, 0.2}};
+    double[][] places = {{0.9, 0.16}, {-0.86, 0.6}, {0.3, 0.55}, {-0.4, 0.24}, {0.75, 0.72}};
     Strokes bites = new Strokes();
     Strokes marks = new Strokes();
-    for (int i = 0; i < Math.ceil(4 * amount); i++) {
+    for (int i = 0; i < Math.ceil(5 * amount); i++) {
       Spot at = loaf.at(places[i][0], places[i][1]);
-      double size = 9 + 10 * amount;
-      List<Spot> rim = new ArrayList<>();
-      for (int k = 0; k < 11; k++) {
-        double out = size * (k % 2 == 0 ? 1.1 : 0.66) * (0.8 + 0.4 * chance.nextDouble());
-        rim.add(at.plus(Math.cos(k * 0.571) * out, Math.sin(k * 0.571) * out));
-      }
-      bites.polygon(rim);
-      for (int k = 0; k < 7; k++) {
-        marks.dot(at.plus(size * (chance.nextDouble() - 0.5), size * (chance.nextDouble() - 0.5)));
+      double size = 8 + 10 * amount * (1 - 0.12 * i);
+      bites.polygon(Strewn.lump(chance, at, size * 1.25, size, 15, 0.24));
+      for (int k = 0; k < 10; k++) {
+        marks.dot(Strewn.lump(chance, at, size * 0.7, size * 0.6, 3, 0.6).get(0));
       }
       ink.seen(Trait.CRUMBLY, at);
     }
@@ -125,20 +122,20 @@ final class CrumbSurface {
     ink.line(smears, 4.2, Palette.DOUGH_SHADE);
     ink.line(smears, 0.9);
     ink.seen(Trait.GUMMY, loaf.at(0, 0.4));
-    Spot hilt = new Spot(296, 291);
+    Spot hilt = new Spot(356, 289);
     Strokes blade = new Strokes();
-    blade.move(hilt).line(hilt.plus(-132, 0)).curve(hilt.plus(-118, 11), hilt.plus(0, 11)).close();
+    blade.move(hilt).line(hilt.plus(-116, 0)).curve(hilt.plus(-104, 11), hilt.plus(0, 11)).close();
     ink.shape(blade, Palette.METAL, 1.3);
     ink.shape(
         new Strokes()
             .round(
                 List.of(
-                    hilt.plus(-2, -2), hilt.plus(52, -3), hilt.plus(54, 13), hilt.plus(-2, 13))),
+                    hilt.plus(-2, -2), hilt.plus(50, -3), hilt.plus(52, 13), hilt.plus(-2, 13))),
         Palette.FILLING,
         1.3);
     Strokes gum = new Strokes();
     for (int i = 0; i < 3 + 4 * amount; i++) {
-      Spot at = hilt.plus(-22 - 17 * i, 4 + 3 * chance.nextDouble());
+      Spot at = hilt.plus(-18 - 14 * i, 4 + 3 * chance.nextDouble());
       gum.round(
           List.of(at.plus(-7, -5), at.plus(6, -6), at.plus(8, 5), at.plus(1, 9), at.plus(-8, 4)));
     }
@@ -169,7 +166,7 @@ final class CrumbSurface {
     ink.shape(new Strokes().ellipse(at, wide, high), Palette.CELL, 1.2);
     Strokes hatch = new Strokes();
     for (double x = -0.8; x < 0.85; x += 0.16) {
-      double half = Math.sqrt(1 - x * x) * high * 0.85;
+      double half = StrictMath.sqrt(1 - x * x) * high * 0.85;
       hatch.stroke(at.plus(x * wide - 3, half), at.plus(x * wide + 3, -half));
     }
     ink.line(hatch, 0.8);
@@ -195,7 +192,7 @@ final class CrumbSurface {
                     lump.plus(-20, 11))),
         Palette.CELL,
         1.3);
-    ink.seen(Trait.ROPE, lump.plus(0, -22));
+    ink.seen(Trait.ROPE, at.plus(-wide * 0.3, -high * 0.4));
   }
 
   private void mould(double amount) {
@@ -210,8 +207,8 @@ final class CrumbSurface {
         double angle = k * Math.PI / 8 + 0.2 * chance.nextDouble();
         double out = size * (1.15 + 0.3 * chance.nextDouble());
         fur.stroke(
-            at.plus(Math.cos(angle) * size * 0.6, Math.sin(angle) * size * 0.5),
-            at.plus(Math.cos(angle) * out, Math.sin(angle) * out * 0.85));
+            at.plus(StrictMath.cos(angle) * size * 0.6, StrictMath.sin(angle) * size * 0.5),
+            at.plus(StrictMath.cos(angle) * out, StrictMath.sin(angle) * out * 0.85));
       }
       ink.seen(Trait.MOULD, at);
     }

@@ -24,6 +24,7 @@ final class Crust {
     loaf.body().forEach(body::polygon);
     ink.shape(body, Palette.crust(dark), 3.4);
     ink.fill(body, Palette.crust(dark));
+    tones();
     patches(look.more(Trait.PATCHY));
     shade();
     new CrustMarks(ink, look, loaf).draw();
@@ -108,6 +109,30 @@ final class Crust {
     ink.line(waves, 1.1);
   }
 
+  // Light from the upper left: the flank darker, a light along the shoulder of the top.
+  private void tones() {
+    double deeper = Math.min(1, dark + 0.16);
+    ink.fill(stripe(0, 0.17), Palette.crust(deeper));
+    if (dark < 0.7) {
+      ink.fill(stripe(0.36, 0.5), Palette.crust(dark - 0.14));
+    }
+  }
+
+  // A stripe of the crust from the cut back to where it turns away.
+  private Strokes stripe(double from, double to) {
+    List<Spot> near = new ArrayList<>();
+    List<Spot> far = new ArrayList<>();
+    for (int step = 0; step <= 7; step++) {
+      double back = 0.005 + 0.141 * step;
+      if (loaf.facing(from + 0.01, back) && loaf.facing(to, back)) {
+        near.add(loaf.crust(from, back));
+        far.add(0, loaf.crust(to, back));
+      }
+    }
+    near.addAll(far);
+    return near.size() > 3 ? new Strokes().polygon(near) : new Strokes();
+  }
+
   // Lines along the loaf, the more the darker; fewer on the lit left.
   private void shade() {
     SplittableRandom chance = look.chance(3);
@@ -117,7 +142,9 @@ final class Crust {
       double along = 0.06 + 0.62 * i / many + 0.02 * chance.nextDouble();
       double from = 0.04 + 0.3 * chance.nextDouble() * (along > 0.35 ? 1.6 : 0.4);
       double to = Math.min(0.97, from + 0.25 + 0.6 * chance.nextDouble());
-      bent(lines, along, from, to);
+      if (loaf.facing(along, to) && loaf.facing(along, from)) {
+        bent(lines, along, from, to);
+      }
     }
     ink.line(lines, 0.8, dark > 0.6 ? "#8d6a4a" : Palette.INK);
   }
@@ -139,10 +166,11 @@ final class Crust {
       List<Spot> rim = new ArrayList<>();
       for (int k = 0; k < 8; k++) {
         double angle = k * Math.PI / 4;
-        double out = 0.85 + 0.3 * Math.sin(k * 2.2 + place[0] * 9);
+        double out = 0.85 + 0.3 * StrictMath.sin(k * 2.2 + place[0] * 9);
         rim.add(
             loaf.crust(
-                place[0] + 0.085 * out * Math.cos(angle), place[1] + 0.2 * out * Math.sin(angle)));
+                place[0] + 0.085 * out * StrictMath.cos(angle),
+                place[1] + 0.2 * out * StrictMath.sin(angle)));
       }
       ink.fill(new Strokes().round(rim), Palette.crust(dark + place[2] * 0.65 * amount));
       if (place[2] > 0) {

@@ -31,11 +31,11 @@ final class CrustMarks {
   private void cuts() {
     double open = 0.55 + 0.45 * look.amount(Trait.CUTS) - 0.25 * look.less(Trait.SPRING);
     switch (look.shape()) {
-      case HEARTH -> cut(0.52, 0.06, 0.86, open);
+      case HEARTH -> cut(0.45, 0.05, 0.8, open);
       case BATARD -> {
-        cut(0.54, 0.05, 0.34, open);
-        cut(0.5, 0.3, 0.6, open);
-        cut(0.46, 0.56, 0.84, open);
+        cut(0.47, 0.03, 0.3, open);
+        cut(0.44, 0.27, 0.55, open);
+        cut(0.4, 0.52, 0.8, open);
       }
       case TIN, SWIRL -> shred(Math.max(0, open));
       default -> {}
@@ -46,11 +46,11 @@ final class CrustMarks {
   private void cut(double along, double from, double to, double open) {
     List<Spot> near = new ArrayList<>();
     List<Spot> far = new ArrayList<>();
-    double half = 0.085 * Math.max(0, open);
+    double half = 0.12 * Math.max(0, open);
     for (int i = 0; i <= 8; i++) {
       double share = i / 8.0;
       double back = from + (to - from) * share;
-      double bow = Math.sin(Math.PI * share);
+      double bow = StrictMath.sin(Math.PI * share);
       near.add(loaf.crust(along - half * bow, back));
       far.add(0, loaf.crust(along + half * 0.7 * bow, back));
     }
@@ -94,7 +94,7 @@ final class CrustMarks {
       for (double back = 0.2; back < 0.95; back += 0.2) {
         List<Spot> arc = new ArrayList<>();
         for (double along = 0.02; along < 0.66; along += 0.08) {
-          arc.add(loaf.crust(along, back + 0.04 * Math.sin(along * 4)));
+          arc.add(loaf.crust(along, back + 0.04 * StrictMath.sin(along * 4)));
         }
         steps.smooth(arc);
       }
@@ -105,14 +105,18 @@ final class CrustMarks {
   private void wrinkles(double amount) {
     SplittableRandom chance = look.chance(Trait.WRINKLES);
     Strokes lines = new Strokes();
-    for (int i = 0; i < 6 + 14 * amount && amount > 0; i++) {
-      double back = 0.06 + 0.88 * chance.nextDouble();
-      double along = 0.14 + 0.34 * chance.nextDouble();
+    for (int i = 0; i < 4 + 11 * amount && amount > 0; i++) {
+      Loaf.Place place = loaf.somewhere(chance);
       List<Spot> fold = new ArrayList<>();
-      for (int k = 0; k < 6; k++) {
-        fold.add(loaf.crust(along + 0.035 * k, back + 0.045 * (k % 2 == 0 ? 1 : -1)));
+      for (int k = -3; k < 3; k++) {
+        double along = place.along() + 0.035 * k;
+        if (loaf.facing(along, place.back() + 0.04)) {
+          fold.add(loaf.crust(along, place.back() + 0.035 * (k % 2 == 0 ? 1 : -1)));
+        }
       }
-      lines.smooth(fold);
+      if (fold.size() > 2) {
+        lines.smooth(fold);
+      }
     }
     ink.line(lines, 1.5);
     ink.seen(Trait.WRINKLES, loaf.crust(0.4, 0.5));
@@ -123,17 +127,20 @@ final class CrustMarks {
     Strokes lines = new Strokes();
     Strokes flakes = new Strokes();
     for (int i = 0; i < 4 + 9 * amount && amount > 0; i++) {
-      double along = 0.08 + 0.5 * chance.nextDouble();
-      double back = 0.06 + 0.7 * chance.nextDouble();
+      Loaf.Place place = loaf.somewhere(chance);
+      double along = place.along();
+      double back = place.back();
       List<Spot> crack = new ArrayList<>();
-      for (int k = 0; k < 6; k++) {
+      for (int k = 0; k < 6 && (k < 1 || loaf.facing(along, back)); k++) {
         crack.add(loaf.crust(along, back));
         along += 0.07 * (chance.nextDouble() - 0.4);
         back = Math.min(0.95, back + 0.07 * (chance.nextDouble() - 0.2));
       }
       lines.polyline(crack);
-      lines.stroke(crack.get(2), loaf.crust(along - 0.09, back));
-      Spot at = crack.get(3);
+      Spot at = crack.get(crack.size() / 2);
+      if (loaf.facing(along - 0.09, back)) {
+        lines.stroke(at, loaf.crust(along - 0.09, back));
+      }
       if (i % 2 == 0) {
         flakes.polygon(List.of(at, at.plus(7, -3), at.plus(10, 3), at.plus(3, 5)));
       }
@@ -148,7 +155,7 @@ final class CrustMarks {
     Strokes dark = new Strokes();
     Strokes light = new Strokes();
     for (int i = 0; i < 8 + 26 * amount && amount > 0; i++) {
-      Spot at = loaf.crust(0.07 + 0.55 * chance.nextDouble(), 0.05 + 0.88 * chance.nextDouble());
+      Spot at = loaf.crust(loaf.somewhere(chance));
       double size = 1.6 + 2.4 * chance.nextDouble();
       (i % 3 == 0 ? light : dark).ellipse(at, size * 1.3, size);
     }
@@ -161,7 +168,7 @@ final class CrustMarks {
     SplittableRandom chance = look.chance(Trait.DULL);
     Strokes dust = new Strokes();
     for (int i = 0; i < 40 + 170 * amount && amount > 0; i++) {
-      dust.dot(loaf.crust(0.05 + 0.62 * chance.nextDouble(), 0.97 * chance.nextDouble()));
+      dust.dot(loaf.crust(loaf.somewhere(chance)));
     }
     ink.line(dust, 1.9, "#d8cfbd");
     ink.seen(Trait.DULL, loaf.crust(0.4, 0.5));
@@ -171,13 +178,9 @@ final class CrustMarks {
     SplittableRandom chance = look.chance(Trait.ROUGH);
     Strokes torn = new Strokes();
     for (int i = 0; i < 5 + 12 * amount && amount > 0; i++) {
-      Spot at = loaf.crust(0.06 + 0.52 * chance.nextDouble(), 0.05 + 0.85 * chance.nextDouble());
-      List<Spot> rim = new ArrayList<>();
-      for (int k = 0; k < 7; k++) {
-        double out =
-            (4 + 5 * amount) * (k % 2 == 0 ? 1.2 : 0.5) * (0.7 + 0.6 * chance.nextDouble());
-        rim.add(at.plus(Math.cos(k * 0.9) * out * 1.3, Math.sin(k * 0.9) * out * 0.8));
-      }
+      Spot at = loaf.crust(loaf.somewhere(chance));
+      double size = (4 + 6 * amount) * (0.6 + 0.6 * chance.nextDouble());
+      List<Spot> rim = Strewn.lump(chance, at, size * 1.5, size * 0.8, 9, 0.35);
       torn.polygon(rim);
     }
     ink.shape(torn, Palette.crust(-0.7), 1.2);
@@ -190,7 +193,7 @@ final class CrustMarks {
     Strokes domes = new Strokes();
     Strokes lights = new Strokes();
     for (int i = 0; i < 8 + 22 * amount && amount > 0; i++) {
-      Spot at = loaf.crust(0.08 + 0.5 * chance.nextDouble(), 0.05 + 0.85 * chance.nextDouble());
+      Spot at = loaf.crust(loaf.somewhere(chance));
       double size = 2.6 + (2 + 3 * amount) * chance.nextDouble();
       domes.ellipse(at, size * 1.15, size * 0.85);
       lights

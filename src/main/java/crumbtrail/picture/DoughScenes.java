@@ -30,8 +30,10 @@ final class DoughScenes {
     List<Spot> rim = new ArrayList<>();
     for (int i = 0; i <= 16; i++) {
       double angle = Math.PI * i / 16;
-      double x = Math.signum(Math.cos(angle)) * Math.pow(Math.abs(Math.cos(angle)), 2 / square);
-      double y = Math.pow(Math.abs(Math.sin(angle)), 2 / square);
+      double x =
+          Math.signum(StrictMath.cos(angle))
+              * StrictMath.pow(Math.abs(StrictMath.cos(angle)), 2 / square);
+      double y = StrictMath.pow(Math.abs(StrictMath.sin(angle)), 2 / square);
       rim.add(foot.plus(-x * wide, -y * high));
     }
     rim.add(foot.plus(wide * 0.9, 6));
@@ -44,8 +46,8 @@ final class DoughScenes {
     Strokes hatch = new Strokes();
     for (int i = 0; i < 9; i++) {
       double angle = 0.12 + 0.11 * i;
-      double x = Math.cos(angle) * wide;
-      double y = Math.sin(angle) * high;
+      double x = StrictMath.cos(angle) * wide;
+      double y = StrictMath.sin(angle) * high;
       hatch.stroke(foot.plus(x * 0.94, -y * 0.94), foot.plus(x * 0.8 - 3, -y * 0.8 + 5));
     }
     ink.line(hatch, 0.9);

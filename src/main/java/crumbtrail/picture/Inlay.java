@@ -44,8 +44,8 @@ final class Inlay {
           0.018
               + gap
                   * 0.075
-                  * Math.sin(Math.PI * Math.min(1, turn * 1.2))
-                  * (0.6 + 0.4 * Math.sin(angle - 1));
+                  * StrictMath.sin(Math.PI * Math.min(1, turn * 1.2))
+                  * (0.6 + 0.4 * StrictMath.sin(angle - 1));
       outer.add(around(angle, reach + thick));
       inner.add(0, around(angle, reach - 0.012));
       taken.add(new Cell(around(angle, reach), 3 + thick * 70));
@@ -68,8 +68,8 @@ final class Inlay {
   private Spot around(double angle, double reach) {
     Spot middle = loaf.at(0, 0.47);
     return middle.plus(
-        Math.cos(angle) * reach * loaf.halfWidth() * 1.18,
-        Math.sin(angle) * reach * loaf.height() * 0.56);
+        StrictMath.cos(angle) * reach * loaf.halfWidth() * 1.18,
+        StrictMath.sin(angle) * reach * loaf.height() * 0.56);
   }
 
   // Arcs that follow the crust, rolled inwards; the fewer and the more broken, the more bready.
@@ -121,7 +121,7 @@ final class Inlay {
     List<Spot> rim = new ArrayList<>();
     for (int i = 0; i < 14; i++) {
       double angle = 2 * Math.PI * i / 14;
-      rim.add(loaf.at(0.86 * Math.cos(angle), 0.5 + 0.33 * amount * Math.sin(angle)));
+      rim.add(loaf.at(0.86 * StrictMath.cos(angle), 0.5 + 0.33 * amount * StrictMath.sin(angle)));
     }
     ink.shape(new Strokes().round(rim), Palette.DEEP, 1.3);
     taken.add(new Cell(loaf.at(0, 0.5), loaf.halfWidth() * 0.9));

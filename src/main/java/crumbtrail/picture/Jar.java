@@ -70,14 +70,15 @@ final class Jar {
     SplittableRandom chance = look.chance(4);
     Strokes cells = new Strokes();
     double alive = Math.max(0.05, 1 - still - 0.5 * thin);
-    for (int i = 0; i < 64 * alive; i++) {
-      Spot at =
-          FOOT.plus(
-              (2 * chance.nextDouble() - 1) * (HALF - 14),
-              -10 - (level - 22) * chance.nextDouble());
-      double size = 1.6 + 5 * alive * chance.nextDouble();
-      cells.ellipse(at, size, size * 0.85);
-    }
+    Strewn.bubbles(
+        cells,
+        chance,
+        64 * alive,
+        () ->
+            FOOT.plus(
+                (2 * chance.nextDouble() - 1) * (HALF - 12),
+                -10 - (level - 20) * chance.nextDouble()),
+        2 + 6 * alive);
     ink.shape(cells, Palette.CELL, 0.9);
   }
 
@@ -119,8 +120,8 @@ final class Jar {
         double angle = Math.PI + Math.PI * k / 12;
         double out = size * (1.3 + 0.5 * chance.nextDouble());
         hair.stroke(
-            at.plus(Math.cos(angle) * size * 0.8, -3 + Math.sin(angle) * size * 0.5),
-            at.plus(Math.cos(angle) * out, -3 + Math.sin(angle) * out));
+            at.plus(StrictMath.cos(angle) * size * 0.8, -3 + StrictMath.sin(angle) * size * 0.5),
+            at.plus(StrictMath.cos(angle) * out, -3 + StrictMath.sin(angle) * out));
       }
       ink.seen(Trait.FUR, at.plus(0, -6));
     }

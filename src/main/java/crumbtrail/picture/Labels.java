@@ -7,7 +7,10 @@ import java.util.Map;
 
 /** A few words on the plate, each with a line to what it names. */
 final class Labels {
-  private static final int MOST = 3;
+  private static final int MOST = 2;
+
+  /** A trait this much fainter than the strongest needs no words on the plate. */
+  private static final double WORTH = 0.55;
 
   // Corners: x, y, and which end of the words stands there.
   private static final List<Corner> CORNERS =
@@ -30,6 +33,7 @@ final class Labels {
     List<Trait> named =
         look.traits().keySet().stream()
             .filter(seen::containsKey)
+            .filter(trait -> Math.abs(look.amount(trait)) >= WORTH * strongest(look))
             .sorted(
                 Comparator.comparingDouble((Trait trait) -> -Math.abs(look.amount(trait)))
                     .thenComparing(Comparator.naturalOrder()))
@@ -49,6 +53,10 @@ final class Labels {
       text.append(label(corner, at, trait.words(look.amount(trait))));
     }
     return text.toString();
+  }
+
+  private static double strongest(Look look) {
+    return look.traits().values().stream().mapToDouble(Math::abs).max().orElse(0);
   }
 
   private static String label(Corner corner, Spot at, String words) {

@@ -6,6 +6,7 @@ import java.awt.geom.PathIterator;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.SplittableRandom;
 
 /**
  * A cut loaf on the plate: its cut face in front, the rest of it drawn away to the right and
@@ -13,7 +14,7 @@ import java.util.List;
  */
 final class Loaf {
   /** Where the middle of the base of the cut face lies. */
-  static final Spot FOOT = new Spot(158, 266);
+  static final Spot FOOT = new Spot(164, 266);
 
   private static final int RINGS = 9;
 
@@ -68,6 +69,42 @@ final class Loaf {
     return screen(spot, back);
   }
 
+  /** Whether the crust can be seen there, rather than turned away. */
+  boolean facing(double along, double back) {
+    return spread(along, back) > 0.02;
+  }
+
+  // How much of the plate a small piece of the crust takes; below nought if it is turned away.
+  private double spread(double along, double back) {
+    Spot at = crust(along, back);
+    Spot on = crust(along + 0.012, back);
+    Spot off = crust(along, back + 0.012);
+    return (on.x() - at.x()) * (off.y() - at.y()) - (on.y() - at.y()) * (off.x() - at.x());
+  }
+
+  /** A place on the crust: along the outline and back from the cut, each from 0 to 1. */
+  record Place(double along, double back) {}
+
+  /** Some place on the crust that can be seen, clear of where it turns away. */
+  Place somewhere(SplittableRandom chance) {
+    for (int i = 0; i < 60; i++) {
+      double along = 0.04 + 0.78 * chance.nextDouble();
+      double back = 0.04 + 0.86 * chance.nextDouble();
+      // As often as there is room for it on the plate.
+      if (spread(along, back) > 6 * chance.nextDouble()
+          && facing(along + 0.05, back)
+          && facing(along - 0.03, back)
+          && facing(along, back + 0.05)) {
+        return new Place(along, back);
+      }
+    }
+    return new Place(0.3, 0.3);
+  }
+
+  Spot crust(Place place) {
+    return crust(place.along(), place.back());
+  }
+
   /** The crust of the loaf, the cut face with it, as one outline. */
   List<List<Spot>> body() {
     Path2D all = new Path2D.Double(Path2D.WIND_NON_ZERO);
@@ -103,9 +140,9 @@ final class Loaf {
 
   private double taper(double back) {
     return switch (look.shape()) {
-      case TIN, LIDDED_TIN, SWIRL -> 1 - 0.05 * Math.pow(back, 8);
-      case HEARTH, ROLL, BATARD -> Math.sqrt(1 - 0.93 * back * back);
-      case FLAT -> Math.sqrt(1 - 0.5 * back * back);
+      case TIN, LIDDED_TIN, SWIRL -> 1 - 0.05 * StrictMath.pow(back, 8);
+      case HEARTH, ROLL, BATARD -> StrictMath.sqrt(1 - 0.93 * back * back);
+      case FLAT -> StrictMath.sqrt(1 - 0.5 * back * back);
       case LAMINATED -> 1 - 0.78 * back;
     };
   }

@@ -31,7 +31,8 @@ final class LoafScene {
 
   // A dashed line where a sound loaf would end.
   private static void ghost(Ink ink, Look look) {
-    Look sound = new Look(Scene.LOAF, look.shape(), Map.of(), look.seed());
+    Map<Trait, Double> due = look.less(Trait.PUFF) > 0 ? Map.of(Trait.PUFF, 1.0) : Map.of();
+    Look sound = new Look(Scene.LOAF, look.shape(), due, look.seed());
     boolean fell = look.more(Trait.TOP_FALL) > 0;
     boolean grown =
         Math.abs(Outline.height(look) - 1) > APART || Math.abs(Outline.breadth(look) - 1) > APART;
@@ -51,9 +52,9 @@ final class LoafScene {
     ink.seen(Trait.SIDES_IN, loaf.crust(0.94, 0));
     ink.seen(Trait.LOPSIDED, loaf.crust(0.72, 0));
     ink.seen(Trait.PUFF, loaf.at(0, 0.5));
-    ink.seen(Trait.UNEVEN, loaf.at(-0.2, 0.5));
-    ink.seen(Trait.CELL_SIZE, loaf.at(-0.3, 0.6));
-    ink.seen(Trait.CELL_NUMBER, loaf.at(-0.3, 0.4));
+    ink.seen(Trait.UNEVEN, loaf.at(0.3, 0.35));
+    ink.seen(Trait.CELL_SIZE, loaf.at(-0.35, 0.68));
+    ink.seen(Trait.CELL_NUMBER, loaf.at(0.4, 0.25));
     ink.seen(Trait.UPRIGHT, loaf.at(0.2, 0.5));
   }
 }

@@ -24,7 +24,7 @@ final class Outline {
       return 1 - 0.04 * look.less(Trait.VOLUME);
     }
     return (1 + 0.1 * look.amount(Trait.VOLUME))
-        * (1 + 0.3 * look.more(Trait.SPREAD) - 0.22 * look.less(Trait.SPREAD));
+        * (1 + 0.2 * look.more(Trait.SPREAD) - 0.22 * look.less(Trait.SPREAD));
   }
 
   /** How high a loaf is against a sound one, before its top falls. */
@@ -49,14 +49,16 @@ final class Outline {
     List<Spot> spots = new ArrayList<>();
     for (int i = 0; i < SIDE; i++) {
       double up = i / (double) SIDE;
-      double out = form.bulge() > 0.05 ? Math.pow(Math.sin(up * Math.PI / 2), 0.8) : up;
-      double in = 0.36 * look.more(Trait.SIDES_IN) * Math.sin(Math.PI * Math.pow(up, 0.8));
+      double out = form.bulge() > 0.05 ? StrictMath.pow(StrictMath.sin(up * Math.PI / 2), 0.8) : up;
+      double in =
+          0.36 * look.more(Trait.SIDES_IN) * StrictMath.sin(Math.PI * StrictMath.pow(up, 0.8));
       spots.add(new Spot((foot + (side - foot) * out) * (1 - in), shoulder * up));
     }
     for (int i = 0; i <= TOP; i++) {
       double angle = Math.PI * i / TOP;
-      double x = Math.signum(Math.cos(angle)) * power(Math.cos(angle), form.square()) * side;
-      double y = shoulder + power(Math.sin(angle), form.square()) * dome;
+      double x =
+          Math.signum(StrictMath.cos(angle)) * power(StrictMath.cos(angle), form.square()) * side;
+      double y = shoulder + power(StrictMath.sin(angle), form.square()) * dome;
       spots.add(new Spot(x, y));
     }
     for (int i = SIDE - 1; i >= 0; i--) {
@@ -69,7 +71,7 @@ final class Outline {
   }
 
   private static double power(double value, double square) {
-    return Math.pow(Math.abs(value), 2 / square);
+    return StrictMath.pow(Math.abs(value), 2 / square);
   }
 
   // What bends an even outline: a fallen top, a lean, a lip over the rim, and the hand.
@@ -86,21 +88,22 @@ final class Outline {
       double up = spot.y() / height;
       double across = spot.x() / side;
       double hand = up > 0.02 ? 1 : 0;
-      double x = spot.x() + hand * 1.1 * Math.sin(spot.y() / 13 + phases.get(0));
-      double y = spot.y() + hand * up * 1.3 * Math.sin(spot.x() / 15 + phases.get(1));
+      double x = spot.x() + hand * 1.1 * StrictMath.sin(spot.y() / 13 + phases.get(0));
+      double y = spot.y() + hand * up * 1.3 * StrictMath.sin(spot.x() / 15 + phases.get(1));
       double inside = Math.max(0, 1 - Math.abs(across) / 0.86);
-      double bowl = Math.pow(Math.sin(inside * Math.PI / 2), 1.4);
+      double bowl = StrictMath.pow(StrictMath.sin(inside * Math.PI / 2), 1.4);
       y -= look.more(Trait.TOP_FALL) * 0.56 * height * up * up * bowl;
       double lean = look.more(Trait.LOPSIDED);
       y *= 1 + lean * 0.3 * across;
       x += lean * up * (9 - 14 * Math.max(0, -across));
-      y += lean * 9 * up * Math.sin(spot.x() / 17 + phases.get(2));
-      double lip = look.more(Trait.OVERFLOW) * Math.exp(-Math.pow((up - 0.8) / 0.13, 2));
+      y += lean * 9 * up * StrictMath.sin(spot.x() / 17 + phases.get(2));
+      double lip =
+          look.more(Trait.OVERFLOW) * StrictMath.exp(-StrictMath.pow((up - 0.8) / 0.13, 2));
       x += Math.signum(x) * lip * 24 * Math.min(1, Math.abs(across));
-      y -= look.more(Trait.OVERFLOW) * 16 * up * Math.pow(Math.abs(across), 6);
+      y -= look.more(Trait.OVERFLOW) * 16 * up * StrictMath.pow(Math.abs(across), 6);
       double rough = hand * look.more(Trait.ROUGH) * 2.6;
-      x += rough * Math.sin(spot.y() * 1.1 + phases.get(3));
-      y += rough * up * Math.sin(spot.x() * 0.9 + phases.get(3));
+      x += rough * StrictMath.sin(spot.y() * 1.1 + phases.get(3));
+      y += rough * up * StrictMath.sin(spot.x() * 0.9 + phases.get(3));
       return new Spot(x, Math.max(0, y));
     }
   }

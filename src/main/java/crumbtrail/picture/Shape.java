@@ -68,10 +68,10 @@ public enum Shape {
   /** How long the loaf goes on behind the cut, to the right and, as it is seen, up. */
   Spot depth() {
     return switch (this) {
-      case TIN, LIDDED_TIN, SWIRL -> new Spot(126, 54);
-      case HEARTH -> new Spot(108, 56);
-      case BATARD -> new Spot(140, 78);
-      case ROLL -> new Spot(88, 40);
+      case TIN, LIDDED_TIN, SWIRL -> new Spot(126, 58);
+      case HEARTH -> new Spot(112, 86);
+      case BATARD -> new Spot(146, 100);
+      case ROLL -> new Spot(96, 70);
       case FLAT -> new Spot(92, 80);
       case LAMINATED -> new Spot(150, 36);
     };

@@ -12,6 +12,6 @@ record Spot(double x, double y) {
   }
 
   double distance(Spot other) {
-    return Math.hypot(other.x - x, other.y - y);
+    return StrictMath.hypot(other.x - x, other.y - y);
   }
 }

@@ -7,7 +7,9 @@ import crumbtrail.knowledge.Knowledge;
 import crumbtrail.knowledge.KnowledgeFolder;
 import crumbtrail.knowledge.PictureKind;
 import crumbtrail.knowledge.SignKind;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +45,22 @@ class LoafPicturesTest {
       assertThat(pictures.draws(sign.key()))
           .as(sign.key())
           .isNotEqualTo(pictures.whyNot(sign.key()).isPresent());
+    }
+  }
+
+  @Test
+  void the_page_on_pictures_lists_every_trait_with_its_words() throws IOException {
+    String page = Files.readString(Path.of("docs/pictures.md"));
+    for (Trait trait : Trait.values()) {
+      String below = trait.knows(-1) ? trait.words(-1) : "–";
+      String above = trait.knows(1) ? trait.words(1) : "–";
+      assertThat(page)
+          .contains(
+              "| %s | `%s` | %s | %s |"
+                  .formatted(trait.scene().key(), trait.key(), below, above));
+    }
+    for (Shape shape : Shape.values()) {
+      assertThat(page).contains("`" + shape.key() + "`");
     }
   }
 
