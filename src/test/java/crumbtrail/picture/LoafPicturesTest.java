@@ -56,8 +56,7 @@ class LoafPicturesTest {
       String above = trait.knows(1) ? trait.words(1) : "–";
       assertThat(page)
           .contains(
-              "| %s | `%s` | %s | %s |"
-                  .formatted(trait.scene().key(), trait.key(), below, above));
+              "| %s | `%s` | %s | %s |".formatted(trait.scene().key(), trait.key(), below, above));
     }
     for (Shape shape : Shape.values()) {
       assertThat(page).contains("`" + shape.key() + "`");
