@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.lessons.School;
 import crumbtrail.report.PostMortem;
 import crumbtrail.web.PostMortemTracer;
 import crumbtrail.web.WebFace;
@@ -40,7 +41,8 @@ final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
-    WebFace face = WebFace.start(new PostMortemTracer(postMortem), host, port);
+    WebFace face =
+        WebFace.start(new PostMortemTracer(postMortem), School.of(postMortem.rules()), host, port);
     spec.commandLine().getOut().println("Crumbtrail listens on " + face.address());
     // The server's own threads answer; this one only keeps the command alive until it is told to
     // stop.

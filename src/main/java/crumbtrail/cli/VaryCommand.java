@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.TraceCommand.Format;
 import crumbtrail.knowledge.KnobKind;
 import crumbtrail.lessons.LessonJson;
 import crumbtrail.lessons.Turn;
@@ -11,6 +12,7 @@ import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Problem;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
+import crumbtrail.web.HtmlLessons;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -46,11 +48,6 @@ import picocli.CommandLine.Spec;
 final class VaryCommand implements Callable<Integer> {
   private static final String NAME = "vary";
 
-  enum Format {
-    TEXT,
-    JSON
-  }
-
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
@@ -72,7 +69,7 @@ final class VaryCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      paramLabel = "text|json",
+      paramLabel = "text|json|html",
       defaultValue = "TEXT",
       description = "form of the answer (text unless told)")
   Format format;
@@ -127,12 +124,14 @@ final class VaryCommand implements Callable<Integer> {
       return switch (format) {
         case TEXT -> VariationText.of(variation);
         case JSON -> LessonJson.pretty(variation);
+        case HTML -> HtmlLessons.page(variation);
       };
     }
     var board = vary.over(bake, turns.get(0), turns.get(1), settings);
     return switch (format) {
       case TEXT -> VariationText.of(board);
       case JSON -> LessonJson.pretty(board);
+      case HTML -> HtmlLessons.page(board);
     };
   }
 

@@ -21,7 +21,12 @@ public final class HtmlReport {
     StringOutput output = new StringOutput();
     TemplateEngine.createPrecompiled(ContentType.Html)
         .render("report.jte", Map.of("report", ReportViews.of(report)), output);
-    return output.toString().replace(LINK, "<style>\n" + stylesheet() + "</style>");
+    return alone(output.toString());
+  }
+
+  /** A page with its stylesheet in it. */
+  static String alone(String page) {
+    return page.replace(LINK, "<style>\n" + stylesheet() + "</style>");
   }
 
   private static String stylesheet() {

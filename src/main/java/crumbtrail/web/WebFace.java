@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.lessons.School;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -11,6 +12,7 @@ import java.net.URI;
 import java.net.UnknownHostException;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The pages and the programming interface, served over HTTP. */
@@ -44,8 +46,26 @@ public final class WebFace implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static WebFace start(Tracer tracer, String host, int port) {
+    return start(tracer, Optional.empty(), host, port);
+  }
+
+  /**
+   * Starts serving, with the pages that teach.
+   *
+   * @param school works the lessons out; called from several threads
+   */
+  public static WebFace start(Tracer tracer, School school, String host, int port) {
+    return start(tracer, Optional.of(school), host, port);
+  }
+
+  private static WebFace start(Tracer tracer, Optional<School> school, String host, int port) {
     Guards guards = new Guards(isLoopback(host));
-    Javalin app = Javalin.create(config -> configure(config, tracer, guards));
+    Javalin app =
+        Javalin.create(
+            config -> {
+              configure(config, tracer, guards);
+              school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
+            });
     app.start(host, port);
     WebFace face = new WebFace(app, host);
     Runtime.getRuntime().addShutdownHook(new Thread(face::close, "stop-serving"));

@@ -1,0 +1,30 @@
+package crumbtrail.web;
+
+import crumbtrail.lessons.Board;
+import crumbtrail.lessons.Variation;
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import java.util.Map;
+
+/** What moved as a page of its own that needs no server. */
+public final class HtmlLessons {
+  private HtmlLessons() {}
+
+  /** One knob. */
+  public static String page(Variation variation) {
+    return page(VaryView.of(variation));
+  }
+
+  /** Two knobs. */
+  public static String page(Board board) {
+    return page(VaryView.of(board));
+  }
+
+  private static String page(VaryView view) {
+    StringOutput output = new StringOutput();
+    TemplateEngine.createPrecompiled(ContentType.Html)
+        .render("varied.jte", Map.of("view", view), output);
+    return HtmlReport.alone(output.toString());
+  }
+}
