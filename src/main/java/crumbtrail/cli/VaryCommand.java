@@ -4,6 +4,7 @@ import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.cli.TraceCommand.Format;
 import crumbtrail.knowledge.KnobKind;
 import crumbtrail.lessons.LessonJson;
+import crumbtrail.lessons.School;
 import crumbtrail.lessons.Turn;
 import crumbtrail.lessons.VariationText;
 import crumbtrail.lessons.Vary;
@@ -110,24 +111,24 @@ final class VaryCommand implements Callable<Integer> {
       throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
     }
     PrintWriter out = spec.commandLine().getOut();
-    Vary vary = new Vary(Rules.ruleBase(rules, spec.commandLine().getErr()));
-    List<Turn> turns = turns(vary, wanted);
-    out.print(answer(vary, reading.sheet().get(), turns));
+    School school = School.of(Rules.ruleBase(rules, spec.commandLine().getErr()));
+    List<Turn> turns = turns(school.vary(), wanted);
+    out.print(answer(school, reading.sheet().get(), turns));
     out.flush();
     return 0;
   }
 
-  private String answer(Vary vary, BakeSheet bake, List<Turn> turns) {
+  private String answer(School school, BakeSheet bake, List<Turn> turns) {
     int settings = steps == null ? Vary.AS_USUAL : steps;
     if (turns.size() == 1) {
-      var variation = vary.along(bake, turns.get(0), settings);
+      var variation = school.vary().along(bake, turns.get(0), settings);
       return switch (format) {
         case TEXT -> VariationText.of(variation);
         case JSON -> LessonJson.pretty(variation);
-        case HTML -> HtmlLessons.page(variation);
+        case HTML -> HtmlLessons.page(variation, school.drawings().of(variation));
       };
     }
-    var board = vary.over(bake, turns.get(0), turns.get(1), settings);
+    var board = school.vary().over(bake, turns.get(0), turns.get(1), settings);
     return switch (format) {
       case TEXT -> VariationText.of(board);
       case JSON -> LessonJson.pretty(board);

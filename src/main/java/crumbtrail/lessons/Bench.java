@@ -2,6 +2,7 @@ package crumbtrail.lessons;
 
 import crumbtrail.advice.Knob;
 import crumbtrail.findings.Reasoning;
+import crumbtrail.picture.Shape;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Workup;
 import java.util.Optional;
@@ -22,6 +23,11 @@ final class Bench {
 
   String title() {
     return sheet.title();
+  }
+
+  /** The kind of loaf that it makes. */
+  Shape shape() {
+    return pipeline.shape(workup, sheet);
   }
 
   /** Where the bake stands on a knob. */

@@ -15,7 +15,11 @@ public final class Course {
    * @param rules the rule base
    */
   public Course(RuleBase rules) {
-    this.pipeline = new Pipeline(rules);
+    this(new Pipeline(rules));
+  }
+
+  Course(Pipeline pipeline) {
+    this.pipeline = pipeline;
   }
 
   /**

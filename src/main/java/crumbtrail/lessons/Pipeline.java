@@ -9,6 +9,7 @@ import crumbtrail.findings.Weights;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.SignKind;
+import crumbtrail.picture.Shape;
 import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.SheetWorkup;
@@ -65,5 +66,17 @@ final class Pipeline {
 
   Suspects suspects(Workup workup, Findings findings) {
     return new Suspects(catalogue().knowledge().causes(), weights, findings, workup.style().tags());
+  }
+
+  /** The kind of loaf to be drawn. */
+  Shape shape(Workup workup, BakeSheet sheet) {
+    String words =
+        workup.style().name()
+            + " "
+            + sheet.style()
+            + " "
+            + sheet.process().vessel().kind().orElse("")
+            + (sheet.process().vessel().lid().orElse(false) ? " lid" : "");
+    return Shape.fitting(workup.style().tags(), words);
   }
 }

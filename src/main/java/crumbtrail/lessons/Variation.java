@@ -15,6 +15,7 @@ import java.util.Map;
  * @param signs those to be expected anywhere along the range
  * @param points in order of the knob
  * @param tipping where something changes over, in order of the knob
+ * @param shape kind of loaf, by which it is drawn
  * @param turns false if turning the knob changes nothing on this sheet
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -26,6 +27,7 @@ public record Variation(
     List<Named> signs,
     List<Point> points,
     List<Tipping> tipping,
+    String shape,
     boolean turns) {
 
   /** A cause is a risk from here on: our choice. */

@@ -54,6 +54,7 @@ final class VariationWriter {
         shown.stream().map(key -> new Named(key, pipeline.signName(key))).toList(),
         writer.points(own, causes, readings, shown),
         new Tippings(bench, knob, turn).of(stands, causes),
+        bench.shape().key(),
         bench.turns(knob));
   }
 

@@ -1,10 +1,12 @@
 package crumbtrail.web;
 
 import crumbtrail.lessons.Board;
+import crumbtrail.lessons.Drawn;
 import crumbtrail.lessons.Variation;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.List;
 import java.util.Map;
 
 /** What moved as a page of its own that needs no server. */
@@ -12,8 +14,8 @@ public final class HtmlLessons {
   private HtmlLessons() {}
 
   /** One knob. */
-  public static String page(Variation variation) {
-    return page(VaryView.of(variation));
+  public static String page(Variation variation, List<Drawn> loaves) {
+    return page(VaryView.of(variation, loaves));
   }
 
   /** Two knobs. */

@@ -3,6 +3,8 @@ package crumbtrail.web;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.LessonKind;
 import crumbtrail.lessons.Course;
+import crumbtrail.lessons.School;
+import crumbtrail.lessons.Variation;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 
@@ -16,14 +18,16 @@ import java.nio.charset.StandardCharsets;
  */
 public record LessonPage(int number, int last, LessonKind kind, Cause cause, VaryView view) {
 
-  static LessonPage of(Course course, int number) {
+  static LessonPage of(School school, int number) {
+    Course course = school.course();
     Course.Lesson lesson = course.lesson(number);
+    Variation variation = course.variation(lesson);
     return new LessonPage(
         number,
         course.all().size(),
         lesson.kind(),
         lesson.cause(),
-        VaryView.of(course.variation(lesson)));
+        VaryView.of(variation, school.drawings().of(variation)));
   }
 
   /** Where the lesson's knob can be turned by hand. */

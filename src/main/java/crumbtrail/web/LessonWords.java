@@ -1,7 +1,7 @@
 package crumbtrail.web;
 
 import crumbtrail.lessons.Variation.Dial;
-import crumbtrail.report.Amounts;
+import crumbtrail.quantity.Amounts;
 import java.util.Locale;
 
 /** Numbers and letters of the lesson pages. */

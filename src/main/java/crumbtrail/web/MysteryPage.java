@@ -3,10 +3,12 @@ package crumbtrail.web;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.knowledge.MysteryKind.Level;
 import crumbtrail.lessons.Clue;
+import crumbtrail.lessons.Drawn;
 import crumbtrail.lessons.Mysteries;
 import crumbtrail.lessons.MysteryLoaf;
 import crumbtrail.lessons.MysteryRound;
 import crumbtrail.lessons.MysteryText;
+import crumbtrail.lessons.School;
 import crumbtrail.lessons.Verdict;
 import crumbtrail.lessons.Verdict.Observation;
 import java.util.Arrays;
@@ -31,6 +33,7 @@ import java.util.Map;
  * @param cause the true cause, null as long as none was named
  * @param start what was unknown at the start
  * @param better what a good diagnostician would have asked
+ * @param loaf drawn as far as it is known, null where nothing of it can be seen
  */
 public record MysteryPage(
     long seed,
@@ -45,7 +48,8 @@ public record MysteryPage(
     List<String> others,
     Cause cause,
     String start,
-    List<Answer> better) {
+    List<Answer> better,
+    Drawn loaf) {
 
   private static final String GIVE_UP = "give-up";
 
@@ -68,7 +72,8 @@ public record MysteryPage(
    * @param seed which loaf
    * @param fields level, asked, ask and named, each of which may be missing
    */
-  static MysteryPage of(Mysteries mysteries, long seed, Map<String, String> fields) {
+  static MysteryPage of(School school, long seed, Map<String, String> fields) {
+    Mysteries mysteries = school.mysteries();
     MysteryLoaf loaf = mysteries.loaf(seed, level(fields.getOrDefault("level", "")));
     MysteryRound round = MysteryRound.of(loaf);
     for (String clue : fields.getOrDefault("asked", "").split(",", -1)) {
@@ -79,7 +84,7 @@ public record MysteryPage(
     boolean known =
         named.equals(GIVE_UP)
             || mysteries.nameable(loaf).stream().anyMatch(cause -> cause.key().equals(named));
-    return known ? ended(mysteries, round, named) : open(mysteries, round);
+    return known ? ended(school, round, named) : open(school, round);
   }
 
   private static Level level(String word) {
@@ -89,16 +94,18 @@ public record MysteryPage(
         .orElse(Level.EASY);
   }
 
-  private static MysteryPage open(Mysteries mysteries, MysteryRound round) {
-    return page(mysteries, round, answers(mysteries.told(round), false), "", null, "", List.of());
+  private static MysteryPage open(School school, MysteryRound round) {
+    return page(
+        school, round, answers(school.mysteries().told(round), false), "", null, "", List.of());
   }
 
-  private static MysteryPage ended(Mysteries mysteries, MysteryRound round, String named) {
+  private static MysteryPage ended(School school, MysteryRound round, String named) {
+    Mysteries mysteries = school.mysteries();
     boolean gaveUp = named.equals(GIVE_UP);
     Verdict verdict = mysteries.verdict(round, gaveUp ? "" : named);
     Cause cause = mysteries.cause(round.loaf().cause());
     return page(
-        mysteries,
+        school,
         round,
         answers(verdict.asked(), true),
         gaveUp
@@ -110,13 +117,14 @@ public record MysteryPage(
   }
 
   private static MysteryPage page(
-      Mysteries mysteries,
+      School school,
       MysteryRound round,
       List<Answer> answers,
       String outcome,
       Cause cause,
       String start,
       List<Answer> better) {
+    Mysteries mysteries = school.mysteries();
     MysteryLoaf loaf = round.loaf();
     return new MysteryPage(
         loaf.seed(),
@@ -133,7 +141,8 @@ public record MysteryPage(
         loaf.others().stream().map(key -> mysteries.cause(key).name()).toList(),
         cause,
         start,
-        better);
+        better,
+        school.drawings().of(round).orElse(null));
   }
 
   private static List<Answer> answers(List<Observation> told, boolean ended) {

@@ -2,7 +2,9 @@ package crumbtrail.web;
 
 import crumbtrail.knowledge.KnobKind;
 import crumbtrail.lessons.CaseShelf;
+import crumbtrail.lessons.School;
 import crumbtrail.lessons.Turn;
+import crumbtrail.lessons.Variation;
 import crumbtrail.lessons.Vary;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Problem;
@@ -53,7 +55,8 @@ public record VaryPage(
   public record Asked(String turn, String range, String second, String secondRange) {}
 
   /** Reads what was asked and turns what can be turned. */
-  static VaryPage of(Vary vary, Map<String, String> fields) {
+  static VaryPage of(School school, Map<String, String> fields) {
+    Vary vary = school.vary();
     BakeForm form = new BakeForm(fields);
     boolean own = !form.typed().isEmpty();
     String bake = own ? "" : fields.getOrDefault("bake", BAKES.get(0).key());
@@ -75,9 +78,14 @@ public record VaryPage(
       view =
           second.isPresent()
               ? VaryView.of(vary.over(sheet.get(), first.get(), second.get(), Vary.AS_USUAL))
-              : VaryView.of(vary.along(sheet.get(), first.get(), Vary.AS_USUAL));
+              : along(school, sheet.get(), first.get());
     }
     return new VaryPage(bake, BAKES, form.typed(), choices(vary), asked, faults, view);
+  }
+
+  private static VaryView along(School school, BakeSheet sheet, Turn turn) {
+    Variation variation = school.vary().along(sheet, turn, Vary.AS_USUAL);
+    return VaryView.of(variation, school.drawings().of(variation));
   }
 
   private static Optional<BakeSheet> own(BakeForm form, List<String> faults) {

@@ -2,7 +2,7 @@ package crumbtrail.web;
 
 import crumbtrail.lessons.Variation;
 import crumbtrail.lessons.Variation.Point;
-import crumbtrail.report.Amounts;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.web.Picture.Pen;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import crumbtrail.lessons.Board;
+import crumbtrail.lessons.Drawn;
 import crumbtrail.lessons.Variation;
 import crumbtrail.lessons.Variation.Dial;
 import crumbtrail.lessons.Variation.Named;
@@ -22,6 +23,7 @@ import java.util.stream.Stream;
  * @param figure the picture with its numbers, null where no cause became likely or two were turned
  * @param tipping where something changes over
  * @param tables further numbers
+ * @param loaves drawn as they would look
  */
 public record VaryView(
     String title,
@@ -29,7 +31,8 @@ public record VaryView(
     List<String> key,
     Figure figure,
     List<String> tipping,
-    List<Table> tables) {
+    List<Table> tables,
+    List<Drawn> loaves) {
 
   /**
    * A table.
@@ -39,7 +42,7 @@ public record VaryView(
   public record Table(String heading, List<String> columns, List<List<String>> rows) {}
 
   /** One knob. */
-  static VaryView of(Variation variation) {
+  static VaryView of(Variation variation, List<Drawn> loaves) {
     List<Named> causes = variation.causes();
     List<String> key =
         IntStream.range(0, causes.size())
@@ -64,7 +67,8 @@ public record VaryView(
         key,
         causes.isEmpty() ? null : figure(variation, tipping),
         tipping,
-        tables);
+        tables,
+        loaves);
   }
 
   private static Figure figure(Variation variation, List<String> tipping) {
@@ -166,7 +170,8 @@ public record VaryView(
             .toList(),
         null,
         List.of(),
-        List.of(new Table("The leading cause at each crossing", columns, rows)));
+        List.of(new Table("The leading cause at each crossing", columns, rows)),
+        List.of());
   }
 
   private static String head(Dial dial) {
