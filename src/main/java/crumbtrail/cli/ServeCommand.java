@@ -2,6 +2,7 @@ package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.lessons.School;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.PostMortem;
 import crumbtrail.web.PostMortemTracer;
 import crumbtrail.web.WebFace;
@@ -42,7 +43,12 @@ final class ServeCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
     WebFace face =
-        WebFace.start(new PostMortemTracer(postMortem), School.of(postMortem.rules()), host, port);
+        WebFace.start(
+            new PostMortemTracer(postMortem),
+            School.of(postMortem.rules()),
+            LoafPictures.of(postMortem.rules().catalogue()),
+            host,
+            port);
     spec.commandLine().getOut().println("Crumbtrail listens on " + face.address());
     // The server's own threads answer; this one only keeps the command alive until it is told to
     // stop.

@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Enquiry;
 import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
@@ -81,7 +82,7 @@ final class TraceCommand implements Callable<Integer> {
         switch (format) {
           case TEXT -> TextReport.of(report);
           case JSON -> JsonReport.pretty(report);
-          case HTML -> HtmlReport.page(report);
+          case HTML -> HtmlReport.page(report, LoafPictures.of(postMortem.rules().catalogue()));
         });
     out.flush();
     return 0;

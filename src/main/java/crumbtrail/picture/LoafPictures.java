@@ -7,6 +7,7 @@ import crumbtrail.knowledge.Knowledge;
 import crumbtrail.knowledge.KnowledgeFolder;
 import crumbtrail.knowledge.PictureKind;
 import crumbtrail.knowledge.Places;
+import crumbtrail.knowledge.Style;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,9 +20,24 @@ import java.util.Optional;
 /** Draws signs as the rules folder says they look. Immutable. */
 public final class LoafPictures {
   private final Map<String, PictureKind> kinds = new LinkedHashMap<>();
+  private final Map<String, Shape> styles = new LinkedHashMap<>();
 
   private LoafPictures(Knowledge knowledge) {
     knowledge.pictures().forEach(kind -> kinds.putIfAbsent(kind.about(), kind));
+    for (Style style : knowledge.styles()) {
+      if (!style.tags().isEmpty()) {
+        Shape shape = Shape.fitting(style.tags(), style.name());
+        styles.put(style.key(), shape);
+        styles.put(style.name(), shape);
+      }
+    }
+  }
+
+  private LoafPictures() {}
+
+  /** No pictures of any sign. */
+  public static LoafPictures none() {
+    return new LoafPictures();
   }
 
   /** The pictures that these catalogues know. */
@@ -60,6 +76,18 @@ public final class LoafPictures {
     }
     Shape shape = Shape.of(String.valueOf(kinds.get(sign).shape())).orElse(Shape.TIN);
     return Optional.of(of(shape, Map.of(sign, 1.0)));
+  }
+
+  /**
+   * One sign on the bread on which it was seen.
+   *
+   * @param style key or name of the style; where it tells no shape, the one on which the sign shows
+   *     best is taken
+   */
+  public Optional<LoafPicture> of(String sign, String style) {
+    return draws(sign) && styles.containsKey(style)
+        ? Optional.of(of(styles.get(style), Map.of(sign, 1.0)))
+        : of(sign);
   }
 
   /**

@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Report;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
@@ -16,11 +17,16 @@ public final class HtmlReport {
 
   private HtmlReport() {}
 
-  /** The page. */
+  /** The page, without pictures of signs. */
   public static String page(Report report) {
+    return page(report, LoafPictures.none());
+  }
+
+  /** The page, with pictures of the signs seen. */
+  public static String page(Report report, LoafPictures pictures) {
     StringOutput output = new StringOutput();
     TemplateEngine.createPrecompiled(ContentType.Html)
-        .render("report.jte", Map.of("report", ReportViews.of(report)), output);
+        .render("report.jte", Map.of("report", ReportViews.of(report, pictures)), output);
     return alone(output.toString());
   }
 

@@ -14,6 +14,7 @@ import java.util.List;
  * @param firmness how firm the ranking is, in sentences; empty where nothing is ranked
  * @param next questions, and how to answer them
  * @param notUnderstood the baker's words that were not understood, as typed
+ * @param drawn pictures of signs that were seen
  * @param understood how the other words were read
  * @param formula the ingredients, line by line
  * @param groups the percentages by group of ingredients
@@ -32,6 +33,7 @@ public record ReportView(
     List<String> firmness,
     List<Pair> next,
     List<String> notUnderstood,
+    List<Drawn> drawn,
     List<Pair> understood,
     List<String> assumptions,
     List<Line> formula,
@@ -84,6 +86,14 @@ public record ReportView(
    */
   public record Evidence(
       String because, String weight, List<String> readings, String source, List<String> rule) {}
+
+  /**
+   * A picture of a sign.
+   *
+   * @param name plain name of the sign
+   * @param svg the whole element, as the drawing engine made it from words of its own
+   */
+  public record Drawn(String name, String svg) {}
 
   /** Two texts that belong together: a name and what it stands for. */
   public record Pair(String name, String value) {}

@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.quantity.Amounts;
 import crumbtrail.report.OutlookWords;
 import crumbtrail.report.ReadingTable;
@@ -8,6 +9,7 @@ import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaTable;
 import crumbtrail.report.Report.RankedCause;
 import crumbtrail.report.Report.WorkedReading;
+import crumbtrail.web.ReportView.Drawn;
 import crumbtrail.web.ReportView.Evidence;
 import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
@@ -22,7 +24,14 @@ final class ReportViews {
 
   private ReportViews() {}
 
+  /** So many pictures of signs at most. */
+  private static final int DRAWN = 6;
+
   static ReportView of(Report report) {
+    return of(report, LoafPictures.none());
+  }
+
+  static ReportView of(Report report, LoafPictures pictures) {
     Map<String, String> names = new HashMap<>();
     report.understood().forEach(u -> names.put(u.key(), u.name()));
     report.causes().forEach(c -> names.put(c.key(), c.name()));
@@ -38,6 +47,7 @@ final class ReportViews {
         firmness(report),
         next(report),
         report.notUnderstood(),
+        drawn(report, pictures),
         report.understood().stream().map(u -> new Pair(u.said(), reading(u))).toList(),
         report.assumptions(),
         formula == null ? List.of() : lines(formula),
@@ -47,6 +57,19 @@ final class ReportViews {
         readings(report.workup(), ranges),
         ranges.list(),
         report.cautions());
+  }
+
+  private static List<Drawn> drawn(Report report, LoafPictures pictures) {
+    return report.understood().stream()
+        .filter(understood -> understood.kind().equals("sign"))
+        .map(understood -> new Pair(understood.key(), understood.name()))
+        .distinct()
+        .flatMap(
+            sign ->
+                pictures.of(sign.name(), report.style()).stream()
+                    .map(picture -> new Drawn(sign.value(), picture.svg())))
+        .limit(DRAWN)
+        .toList();
   }
 
   private static List<String> together(Report report, Map<String, String> names) {

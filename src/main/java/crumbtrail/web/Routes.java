@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Report;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -21,10 +22,12 @@ final class Routes {
   private static final ObjectMapper WRITER = new ObjectMapper();
 
   private final Tracer tracer;
+  private final LoafPictures pictures;
   private final Guards guards;
 
-  Routes(Tracer tracer, Guards guards) {
+  Routes(Tracer tracer, LoafPictures pictures, Guards guards) {
     this.tracer = tracer;
+    this.pictures = pictures;
     this.guards = guards;
   }
 
@@ -46,7 +49,7 @@ final class Routes {
             .orElseThrow(() -> new Refusal(400, "The form arrived damaged."));
     Traced traced = tracer.trace(form.sheetJson());
     if (traced instanceof Traced.Made made) {
-      ctx.render("report.jte", Map.of("report", ReportViews.of(made.report())));
+      ctx.render("report.jte", Map.of("report", ReportViews.of(made.report(), pictures)));
     } else if (traced instanceof Traced.Refused refused) {
       ctx.status(400);
       showForm(ctx, FormPage.refused(form, refused.problems()));

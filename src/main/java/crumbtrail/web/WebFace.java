@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import crumbtrail.lessons.School;
+import crumbtrail.picture.LoafPictures;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -46,24 +47,27 @@ public final class WebFace implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static WebFace start(Tracer tracer, String host, int port) {
-    return start(tracer, Optional.empty(), host, port);
+    return start(tracer, Optional.empty(), LoafPictures.none(), host, port);
   }
 
   /**
-   * Starts serving, with the pages that teach.
+   * Starts serving, with the pages that teach and with pictures.
    *
    * @param school works the lessons out; called from several threads
+   * @param pictures of the signs that reports speak of
    */
-  public static WebFace start(Tracer tracer, School school, String host, int port) {
-    return start(tracer, Optional.of(school), host, port);
+  public static WebFace start(
+      Tracer tracer, School school, LoafPictures pictures, String host, int port) {
+    return start(tracer, Optional.of(school), pictures, host, port);
   }
 
-  private static WebFace start(Tracer tracer, Optional<School> school, String host, int port) {
+  private static WebFace start(
+      Tracer tracer, Optional<School> school, LoafPictures pictures, String host, int port) {
     Guards guards = new Guards(isLoopback(host));
     Javalin app =
         Javalin.create(
             config -> {
-              configure(config, tracer, guards);
+              configure(config, new Routes(tracer, pictures, guards));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
             });
     app.start(host, port);
@@ -84,7 +88,7 @@ public final class WebFace implements AutoCloseable {
     app.stop();
   }
 
-  private static void configure(JavalinConfig config, Tracer tracer, Guards guards) {
+  private static void configure(JavalinConfig config, Routes routes) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
@@ -118,7 +122,7 @@ public final class WebFace implements AutoCloseable {
           return output.toString();
         });
     Errors.register(config);
-    new Routes(tracer, guards).register(config.routes);
+    routes.register(config.routes);
   }
 
   private static boolean isLoopback(String host) {

@@ -3,6 +3,7 @@ package crumbtrail.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crumbtrail.lessons.School;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.PostMortem;
 import crumbtrail.rules.RuleBase;
 import java.net.http.HttpResponse;
@@ -22,7 +23,7 @@ class LessonPagesTest {
     RuleBase rules = RuleBase.bundled();
     face =
         WebFace.start(
-            new PostMortemTracer(new PostMortem(rules)), School.of(rules), "127.0.0.1", 0);
+            new PostMortemTracer(new PostMortem(rules)), School.of(rules), LoafPictures.of(rules.catalogue()), "127.0.0.1", 0);
     asker = new Asker(face.address());
   }
 

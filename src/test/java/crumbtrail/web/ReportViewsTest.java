@@ -2,6 +2,8 @@ package crumbtrail.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crumbtrail.knowledge.FaultyKnowledge;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaRow;
@@ -10,6 +12,7 @@ import crumbtrail.report.Report.Hydration;
 import crumbtrail.report.Report.RankedCause;
 import crumbtrail.report.Report.Understood;
 import crumbtrail.report.Report.WorkedReading;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -106,20 +109,23 @@ class ReportViewsTest {
         "rule", null, "strand", decibans, because, List.of(), "common practice");
   }
 
+  private static RankedCause cause(EvidenceLine... evidence) {
+    return new RankedCause(
+        "over-proofed",
+        "proofed too long",
+        "proof",
+        0.83,
+        null,
+        "",
+        "",
+        "",
+        List.of(evidence),
+        List.of("collapsed-top", "pale-crust"),
+        List.of());
+  }
+
   private static ReportView view(EvidenceLine... evidence) {
-    RankedCause cause =
-        new RankedCause(
-            "over-proofed",
-            "proofed too long",
-            "proof",
-            0.83,
-            null,
-            "",
-            "",
-            "",
-            List.of(evidence),
-            List.of("collapsed-top", "pale-crust"),
-            List.of());
+    RankedCause cause = cause(evidence);
     Map<String, WorkedReading> workup =
         new java.util.LinkedHashMap<>(
             Map.of(
@@ -137,44 +143,63 @@ class ReportViewsTest {
                     "Salt on flour.")));
     workup.put(
         "warmth-gained", new WorkedReading(-2, "°C", -4, 1, "assumed", null, null, null, "", ""));
-    return ReportViews.of(
-        new Report(
-            "Tuesday",
-            "white tin loaf",
-            List.of(cause),
-            List.of("over-proofed", "never-heard-of"),
-            0.4,
+    return ReportViews.of(report(cause, workup));
+  }
+
+  @Test
+  void signsThatWereSeenAreDrawnOnTheirBread() throws FaultyKnowledge {
+    LoafPictures pictures = LoafPictures.read(Path.of("rules"));
+    Report report = report(cause(), Map.of());
+
+    ReportView view = ReportViews.of(report, pictures);
+
+    assertThat(view.drawn())
+        .containsExactly(
+            new ReportView.Drawn(
+                "top sunk or loaf collapsed",
+                pictures.of("collapsed-top", "white-tin-loaf").orElseThrow().svg()));
+    assertThat(HtmlReport.page(report, pictures))
+        .contains(view.drawn().get(0).svg(), "<figcaption>top sunk or loaf collapsed</figcaption>");
+    assertThat(HtmlReport.page(report)).doesNotContain("id=\"drawn\"");
+  }
+
+  private static Report report(RankedCause cause, Map<String, WorkedReading> workup) {
+    return new Report(
+        "Tuesday",
+        "white tin loaf",
+        List.of(cause),
+        List.of("over-proofed", "never-heard-of"),
+        0.4,
+        List.of(
+            new Report.Joint(
+                List.of("over-proofed", "never-heard-of"), "Hand in hand.", "common practice")),
+        List.of("sour-flavour"),
+        new Report.Firmness(
+            300,
+            Map.of("over-proofed", 0.91),
             List.of(
-                new Report.Joint(
-                    List.of("over-proofed", "never-heard-of"), "Hand in hand.", "common practice")),
-            List.of("sour-flavour"),
-            new Report.Firmness(
-                300,
-                Map.of("over-proofed", 0.91),
-                List.of(
-                    new Report.Matter(
-                        "1 cup flour", "120 g", "160 g", "hydration", "", "Weigh the flour."))),
+                new Report.Matter(
+                    "1 cup flour", "120 g", "160 g", "hydration", "", "Weigh the flour."))),
+        List.of(
+            new Report.NextQuestion(
+                "gummy-crumb", "Is it gummy?", "Cut it.", 0.4, "look", "yes or no")),
+        List.of(),
+        List.of(
+            new Understood("it caved in", "sign", "collapsed-top", "top sunk or loaf collapsed")),
+        List.of(),
+        new FormulaTable(
+            500,
+            Map.of("water", 62.0),
+            new Hydration(62, 63.1),
+            822,
             List.of(
-                new Report.NextQuestion(
-                    "gummy-crumb", "Is it gummy?", "Cut it.", 0.4, "look", "yes or no")),
-            List.of(),
-            List.of(
-                new Understood(
-                    "it caved in", "sign", "collapsed-top", "top sunk or loaf collapsed")),
-            List.of(),
-            new FormulaTable(
-                500,
-                Map.of("water", 62.0),
-                new Hydration(62, 63.1),
-                822,
-                List.of(
-                    new FormulaRow("", "310 g water", "water", 310.0, 62.0),
-                    new FormulaRow("poolish", "strong stuff", "bread flour", 100.0, 20.0),
-                    new FormulaRow("", "moon dust", "", null, null)),
-                List.of("The cups of line 2 are not its grams.")),
-            workup,
-            null,
-            List.of(),
-            "1"));
+                new FormulaRow("", "310 g water", "water", 310.0, 62.0),
+                new FormulaRow("poolish", "strong stuff", "bread flour", 100.0, 20.0),
+                new FormulaRow("", "moon dust", "", null, null)),
+            List.of("The cups of line 2 are not its grams.")),
+        workup,
+        null,
+        List.of(),
+        "1");
   }
 }
