@@ -121,7 +121,7 @@ final class CrumbSurface {
     }
     ink.line(smears, 4.2, Palette.DOUGH_SHADE);
     ink.line(smears, 0.9);
-    ink.seen(Trait.GUMMY, loaf.at(0, 0.4));
+    ink.seen(Trait.GUMMY, loaf.at(-0.36, 0.74));
     Spot hilt = new Spot(356, 289);
     Strokes blade = new Strokes();
     blade.move(hilt).line(hilt.plus(-116, 0)).curve(hilt.plus(-104, 11), hilt.plus(0, 11)).close();

@@ -15,16 +15,16 @@ final class Labels {
   // Corners: x, y, and which end of the words stands there.
   private static final List<Corner> CORNERS =
       List.of(
-          new Corner(new Spot(14, 24), "start"),
-          new Corner(new Spot(406, 24), "end"),
-          new Corner(new Spot(14, 311), "start"),
-          new Corner(new Spot(406, 311), "end"));
+          new Corner(new Spot(12, 25), "start"),
+          new Corner(new Spot(408, 25), "end"),
+          new Corner(new Spot(12, 310), "start"),
+          new Corner(new Spot(408, 310), "end"));
 
   private Labels() {}
 
   private record Corner(Spot at, String anchor) {
     Spot lead() {
-      return at.plus(anchor.equals("start") ? 40 : -40, at.y() < 100 ? 6 : -13);
+      return at.plus(anchor.equals("start") ? 40 : -40, at.y() < 100 ? 7 : -16);
     }
   }
 
@@ -48,8 +48,7 @@ final class Labels {
               .min(Comparator.comparingDouble(one -> one.lead().distance(at)))
               .orElseThrow();
       // Long words fill their whole row.
-      free.remove(corner);
-      free.removeIf(one -> one.at().y() == corner.at().y() && look.traits().size() < 3);
+      free.removeIf(one -> one.at().y() == corner.at().y());
       text.append(label(corner, at, trait.words(look.amount(trait))));
     }
     return text.toString();

@@ -60,7 +60,7 @@ public record LoafPicture(String svg, String title, String description, List<Str
             + "<g fill=\"none\" stroke=\""
             + Palette.INK
             + "\" stroke-linecap=\"round\""
-            + " font-family=\"sans-serif\" font-size=\"14\">"
+            + " font-family=\"sans-serif\" font-size=\"17\">"
             + Labels.draw(look, ink.seen())
                 .replace("<text ", "<text fill=\"" + Palette.INK + "\" stroke=\"none\" ")
             + "</g></svg>";
