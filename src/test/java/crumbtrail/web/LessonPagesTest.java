@@ -23,7 +23,11 @@ class LessonPagesTest {
     RuleBase rules = RuleBase.bundled();
     face =
         WebFace.start(
-            new PostMortemTracer(new PostMortem(rules)), School.of(rules), LoafPictures.of(rules.catalogue()), "127.0.0.1", 0);
+            new PostMortemTracer(new PostMortem(rules)),
+            School.of(rules),
+            LoafPictures.of(rules.catalogue()),
+            "127.0.0.1",
+            0);
     asker = new Asker(face.address());
   }
 
