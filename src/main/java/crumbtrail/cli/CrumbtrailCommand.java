@@ -28,7 +28,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  crumbtrail trace cases/over-proofed-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
-      "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%",
+      "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%%",
       "  crumbtrail lesson",
       "  crumbtrail mystery --level hard",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",

@@ -42,9 +42,9 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Examples:",
-      "  crumbtrail vary sheet.json --salt 0..3%",
+      "  crumbtrail vary sheet.json --salt 0..3%%",
       "  crumbtrail vary sheet.json --proof-time 30..120min --proof-temperature 70..90F",
-      "  crumbtrail vary sheet.json --turn water=55..80% --format json"
+      "  crumbtrail vary sheet.json --turn water=55..80%% --format json"
     })
 final class VaryCommand implements Callable<Integer> {
   private static final String NAME = "vary";

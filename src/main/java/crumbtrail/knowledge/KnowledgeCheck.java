@@ -57,6 +57,7 @@ final class KnowledgeCheck {
     check.faults.addAll(QuestionCheck.faults(knowledge, unread, places));
     check.actingTogether();
     check.faults.addAll(RemedyCheck.faults(knowledge, unread, places));
+    check.faults.addAll(LessonCheck.faults(knowledge, unread, places));
     return check.faults;
   }
 

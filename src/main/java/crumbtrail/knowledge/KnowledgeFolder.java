@@ -106,6 +106,8 @@ public final class KnowledgeFolder {
             "questions.yaml",
             "acting-together.yaml",
             "allergens.yaml",
+            "lessons.yaml",
+            "mysteries.yaml",
             "knobs.yaml",
             "pictures.yaml")) {
       reader.places(entries, file, folder.resolve(file));

@@ -70,7 +70,8 @@ class VaryCommandTest {
   @Test
   void the_help_names_every_knob() {
     assertThat(Main.run("vary", "--help")).isZero();
-    assertThat(out()).contains("--proof-humidity").contains("within 0..5%");
+    assertThat(out()).contains("--proof-humidity").contains("within 0..5%").contains("55..80% ");
+    assertThat(err.toString(StandardCharsets.UTF_8)).isEmpty();
   }
 
   private String out() {
