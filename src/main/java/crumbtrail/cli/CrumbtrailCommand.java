@@ -15,6 +15,8 @@ import picocli.CommandLine.Spec;
     description = "Why did my bake fail, and what do I change?",
     subcommands = {
       TraceCommand.class,
+      PrecheckCommand.class,
+      NextCommand.class,
       BatchCommand.class,
       VaryCommand.class,
       MysteryCommand.class,
@@ -27,6 +29,8 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  crumbtrail trace cases/over-proofed-tin-loaf.json",
+      "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
+      "  crumbtrail precheck cases/healthy-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%%",
       "  crumbtrail lesson",

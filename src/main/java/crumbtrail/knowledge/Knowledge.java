@@ -7,8 +7,8 @@ import java.util.Map;
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
  * what can be asked, what acts together, allergens, what can be turned, what can be done about a
- * cause, how signs look, lessons and mystery loaves. Plain data; {@link Catalogue} finds things in
- * it.
+ * cause, how signs look, lessons, mystery loaves, the steps of a day and what recipes leave out.
+ * Plain data; {@link Catalogue} finds things in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -29,7 +29,9 @@ public record Knowledge(
     List<Remedy> remedies,
     List<PictureKind> pictures,
     List<LessonKind> lessons,
-    List<MysteryKind> mysteries) {
+    List<MysteryKind> mysteries,
+    List<StepKind> timetable,
+    List<GapKind> gaps) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -51,6 +53,8 @@ public record Knowledge(
     pictures = pictures == null ? List.of() : List.copyOf(pictures);
     lessons = lessons == null ? List.of() : List.copyOf(lessons);
     mysteries = mysteries == null ? List.of() : List.copyOf(mysteries);
+    timetable = timetable == null ? List.of() : List.copyOf(timetable);
+    gaps = gaps == null ? List.of() : List.copyOf(gaps);
   }
 
   /** Knowledge of causes alone: nothing can be turned, done or drawn. */
@@ -82,6 +86,8 @@ public record Knowledge(
         calibration,
         questions,
         actingTogether,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

@@ -74,7 +74,9 @@ public final class KnowledgeFolder {
             reader.lists("remedies", Remedy.class),
             reader.optional("pictures.yaml", PictureKind.class),
             reader.optional("lessons.yaml", LessonKind.class),
-            reader.optional("mysteries.yaml", MysteryKind.class));
+            reader.optional("mysteries.yaml", MysteryKind.class),
+            reader.optional("timetable.yaml", StepKind.class),
+            reader.optional("gaps.yaml", GapKind.class));
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
@@ -109,6 +111,7 @@ public final class KnowledgeFolder {
             "lessons.yaml",
             "mysteries.yaml",
             "knobs.yaml",
+            "gaps.yaml",
             "pictures.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }

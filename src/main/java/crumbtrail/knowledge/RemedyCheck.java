@@ -54,6 +54,7 @@ final class RemedyCheck {
     RemedyCheck check = new RemedyCheck(knowledge, places);
     check.knobs();
     check.remedies();
+    check.gaps();
     return check.faults;
   }
 
@@ -129,6 +130,24 @@ final class RemedyCheck {
     }
     if (remedy.turn() != null && remedy.to() == null && remedy.step() == null) {
       fault(remedy, which, "turn", "it does not say how far to turn", "Give it to or step");
+    }
+  }
+
+  private void gaps() {
+    for (GapKind gap : knowledge.gaps()) {
+      Set<String> unknown = new HashSet<>(gap.without());
+      unknown.removeAll(readings);
+      Set<String> where = new HashSet<>(gap.where());
+      where.removeAll(circumstances);
+      Set<String> breads = new HashSet<>(gap.breads());
+      breads.addAll(gap.not());
+      breads.removeAll(tags);
+      unknown.addAll(where);
+      unknown.addAll(breads);
+      if (!unknown.isEmpty()) {
+        faults.add(
+            places.fault("gaps.yaml", gap.key(), "", "nothing is known of " + unknown, "Mend it"));
+      }
     }
   }
 

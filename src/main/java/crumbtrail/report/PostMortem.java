@@ -1,15 +1,22 @@
 package crumbtrail.report;
 
+import crumbtrail.advice.Corrections;
+import crumbtrail.advice.Foresight;
+import crumbtrail.advice.NextBake;
+import crumbtrail.advice.Plan;
+import crumbtrail.advice.Wish;
 import crumbtrail.findings.Findings;
 import crumbtrail.findings.Firmness;
 import crumbtrail.findings.NextQuestions;
 import crumbtrail.findings.Ranking;
 import crumbtrail.findings.Reasoning;
 import crumbtrail.findings.Weights;
+import crumbtrail.report.ReportWriter.Advised;
 import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -48,8 +55,50 @@ public final class PostMortem {
               workup,
               findings,
               Firmness.of(reasoning, sheet, workup, findings),
-              NextQuestions.of(reasoning, sheet, workup, findings, Set.of(), QUESTIONS));
+              NextQuestions.of(reasoning, sheet, workup, findings, Set.of(), QUESTIONS),
+              advised(reasoning, sheet, findings, Wish.PLAIN));
     }
+  }
+
+  /**
+   * The report on a bake that is still to come: its causes are risks, and signs on the sheet are
+   * left out of account. Never throws for what a sheet says.
+   */
+  public Report precheck(BakeSheet sheet) {
+    try (Reasoning reasoning = reasoning()) {
+      Foresight ahead = Foresight.of(reasoning, rules.catalogue(), sheet);
+      Advised advised = advised(reasoning, ahead.sheet(), ahead.risks(), Wish.PLAIN);
+      return new ReportWriter(rules)
+          .write(
+              ahead.sheet(),
+              ahead.workup(),
+              ahead.risks(),
+              null,
+              List.of(),
+              new Advised(
+                  advised.corrections(),
+                  advised.next(),
+                  new AdviceTables(rules.catalogue()).foresight(ahead)));
+    }
+  }
+
+  /**
+   * The next bake after one that failed.
+   *
+   * @param wish what the baker wants of it
+   */
+  public Report.NextBakeSheet next(BakeSheet sheet, Wish wish) {
+    try (Reasoning reasoning = reasoning()) {
+      return advised(reasoning, sheet, reasoning.judge(sheet), wish).next();
+    }
+  }
+
+  private Advised advised(Reasoning reasoning, BakeSheet sheet, Findings findings, Wish wish) {
+    Corrections corrections = new Corrections(reasoning, rules.catalogue(), rules.pantry());
+    Plan plan = Plan.of(corrections, sheet, findings);
+    AdviceTables tables = new AdviceTables(rules.catalogue());
+    NextBake next = NextBake.of(corrections, rules.catalogue(), rules.pantry(), plan, wish, sheet);
+    return new Advised(tables.corrections(plan), tables.next(next, plan.conflicts(), wish), null);
   }
 
   /** An enquiry into one bake, question by question. */

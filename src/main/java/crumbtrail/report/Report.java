@@ -1,6 +1,7 @@
 package crumbtrail.report;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
 
@@ -17,6 +18,9 @@ import java.util.Map;
  * @param unexplained keys of signs for which no cause accounts
  * @param firmness how far the ranking holds where the sheet leaves something open
  * @param askNext what is most worth finding out next, best first
+ * @param corrections what to change, tried on the sheet; those of the likeliest causes first
+ * @param nextBake the sheet of the next bake with all that is recommended, null where there is none
+ * @param foresight of a bake that is still to come; null in a post-mortem
  * @param notUnderstood phrases and ingredients that were not understood, word for word
  * @param understood what the baker's words were taken to mean
  * @param assumptions what was assumed where the sheet was silent or vague
@@ -37,6 +41,9 @@ public record Report(
     List<String> unexplained,
     Firmness firmness,
     List<NextQuestion> askNext,
+    List<CorrectionLine> corrections,
+    NextBakeSheet nextBake,
+    ForesightTable foresight,
     List<String> notUnderstood,
     List<Understood> understood,
     List<String> assumptions,
@@ -216,4 +223,106 @@ public record Report(
       String usualSource,
       String group,
       String what) {}
+
+  /**
+   * A change to the next bake.
+   *
+   * @param cause key of the cause that it is to mend
+   * @param name its plain name
+   * @param change what to do
+   * @param from how it was; "not told" where the sheet is silent
+   * @param to how it is to be
+   * @param why cause and effect
+   * @param riskBefore how likely the cause is on the sheet without its signs, 0 to 1
+   * @param riskAfter the same with the change made
+   * @param recommended whether it goes into the next bake
+   * @param verdict what the re-check says, in plain words
+   * @param moves other causes whose risk it moves
+   * @param knob key of what is turned, empty where nothing is
+   * @param source ids of the bibliography in full, or "common practice"
+   */
+  public record CorrectionLine(
+      String cause,
+      String name,
+      String change,
+      String from,
+      String to,
+      String why,
+      double riskBefore,
+      double riskAfter,
+      boolean recommended,
+      String verdict,
+      List<Move> moves,
+      String knob,
+      String source) {}
+
+  /** Another cause whose risk a change moves, by key and plain name. */
+  public record Move(String cause, String name, double before, double after) {}
+
+  /**
+   * The next bake.
+   *
+   * @param changes what differs from the bake that failed, the greatest gain first
+   * @param conflicts what was left out because of another change, in sentences
+   * @param notes what was fitted to the baker's wishes
+   * @param lines the formula by weight and percent
+   * @param steps the day
+   * @param risks the largest risks that are left
+   * @param sheet the bake sheet, to be read by this program
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record NextBakeSheet(
+      String title,
+      List<CorrectionLine> changes,
+      List<String> conflicts,
+      List<String> notes,
+      List<FormulaRow> lines,
+      double doughGrams,
+      List<DayStep> steps,
+      List<String> untold,
+      List<Risk> risks,
+      JsonNode sheet) {}
+
+  /**
+   * A step of the day.
+   *
+   * @param clock the time of day, null where no start was given
+   * @param begins minutes after the mixing begins, below nought before it
+   * @param minutes how long it takes
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record DayStep(
+      String step,
+      String name,
+      String clock,
+      double begins,
+      double minutes,
+      String how,
+      String look) {}
+
+  /** How likely a cause is to strike. */
+  public record Risk(String cause, String name, double probability) {}
+
+  /**
+   * What lies ahead of a bake.
+   *
+   * @param predicted signs to be expected if nothing is changed
+   * @param missing what the recipe leaves out that matters
+   * @param levels each level of the formula in words
+   * @param watch what to look for, step by step
+   */
+  public record ForesightTable(
+      List<PredictedSign> predicted,
+      List<Gap> missing,
+      List<LevelLine> levels,
+      List<DayStep> watch) {}
+
+  /** A sign to be expected, and the cause that does most for it. */
+  public record PredictedSign(String sign, String name, double probability, String cause) {}
+
+  /** Something that a recipe leaves out. */
+  public record Gap(String key, String what, String why) {}
+
+  /** A level of the formula in words. */
+  public record LevelLine(String reading, String words, boolean outside) {}
 }

@@ -49,12 +49,19 @@ final class ReportWriter {
     this.story = new Story(catalogue);
   }
 
+  /** What is advised; null where nothing is. */
+  record Advised(
+      List<Report.CorrectionLine> corrections,
+      Report.NextBakeSheet next,
+      Report.ForesightTable ahead) {}
+
   Report write(
       BakeSheet sheet,
       Workup workup,
       Findings findings,
       Firmness firmness,
-      List<Question> questions) {
+      List<Question> questions,
+      Advised advised) {
     Together together = Together.of(catalogue, findings);
     return new Report(
         sheet.title(),
@@ -66,8 +73,11 @@ final class ReportWriter {
             .map(one -> new Joint(one.causes(), one.why(), catalogue.cited(one.source())))
             .toList(),
         findings.unexplained(),
-        Outlook.firmness(firmness, catalogue),
+        firmness == null ? null : Outlook.firmness(firmness, catalogue),
         questions.stream().map(Outlook::question).toList(),
+        advised.corrections(),
+        advised.next(),
+        advised.ahead(),
         workup.heard().notUnderstood(),
         understood(workup.heard()),
         workup.assumptions(),

@@ -11,6 +11,8 @@ import org.apache.commons.text.WordUtils;
 public final class TextReport {
   private static final int WIDTH = 80;
   private static final int CAUSES_SHOWN = 5;
+  private static final int SIGNS_SHOWN = 6;
+  private static final int OTHERS_SHOWN = 4;
   private static final int BAR = 20;
   private static final int NAME = 50;
   private static final String ROW = "%-21s %-16s %-12s %s";
@@ -25,7 +27,9 @@ public final class TextReport {
     TextReport page = new TextReport();
     page.head(report);
     page.causes(report);
+    page.ahead(report.foresight());
     page.open(report);
+    page.advice(report);
     page.outlook(report);
     page.formula(report.formula());
     page.workup(report.workup());
@@ -47,11 +51,13 @@ public final class TextReport {
     if (report.causes().isEmpty()) {
       paragraph(
           "",
-          "Nothing on this sheet points to a cause. Say what came out, in your own words, or"
-              + " what was done and for how long.");
+          report.foresight() == null
+              ? "Nothing on this sheet points to a cause. Say what came out, in your own words, or"
+                  + " what was done and for how long."
+              : "Nothing on this sheet points to a risk.");
       return;
     }
-    section("Likely causes");
+    section(report.foresight() == null ? "Likely causes" : "What may go wrong");
     int shown = Math.min(CAUSES_SHOWN, report.causes().size());
     for (int rank = 0; rank < shown; rank++) {
       cause(rank + 1, report.causes().get(rank));
@@ -111,6 +117,36 @@ public final class TextReport {
         + String.join(" and ", names(report, joint.causes()))
         + ". "
         + joint.why();
+  }
+
+  private void ahead(Report.ForesightTable ahead) {
+    if (ahead == null) {
+      return;
+    }
+    list(
+        "What would be seen",
+        ahead.predicted().stream()
+            .limit(SIGNS_SHOWN)
+            .map(sign -> sign.name() + ", " + percent(sign.probability()))
+            .toList());
+    list(
+        "Missing from the recipe",
+        ahead.missing().stream().map(gap -> gap.what() + ". " + gap.why()).toList());
+    list("Levels", ahead.levels().stream().map(Report.LevelLine::words).toList());
+  }
+
+  private void advice(Report report) {
+    String heading = report.foresight() == null ? "What to change" : "Change before you start";
+    list(heading, AdviceText.recommended(report));
+    list("Also tried", AdviceText.others(report, OTHERS_SHOWN));
+    if (report.foresight() != null) {
+      list(
+          "What to watch",
+          report.foresight().watch().stream()
+              .filter(step -> !step.look().isEmpty())
+              .map(step -> step.name() + ": " + step.look())
+              .toList());
+    }
   }
 
   private void outlook(Report report) {

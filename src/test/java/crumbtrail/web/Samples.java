@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.report.Courses;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
@@ -50,6 +51,23 @@ final class Samples {
         new Report.Firmness(
             300, Map.of(text, 0.9), List.of(new Report.Matter(text, text, text, text, text, text))),
         List.of(new Report.NextQuestion(text, text, text, 0.4, text, text)),
+        List.of(correction(text)),
+        new Report.NextBakeSheet(
+            text,
+            List.of(correction(text)),
+            texts,
+            texts,
+            List.of(new FormulaRow(text, text, text, 500.0, 62.0)),
+            822,
+            List.of(new Report.DayStep(text, text, text, -30, 30, text, text)),
+            texts,
+            List.of(new Report.Risk(text, text, 0.2)),
+            JsonNodeFactory.instance.objectNode().put("title", text)),
+        new Report.ForesightTable(
+            List.of(new Report.PredictedSign(text, text, 0.4, text)),
+            List.of(new Report.Gap(text, text, text)),
+            List.of(new Report.LevelLine(text, text, true)),
+            List.of(new Report.DayStep(text, text, null, 0, 30, text, text))),
         texts,
         List.of(new Understood(text, text, text, text)),
         texts,
@@ -118,18 +136,35 @@ final class Samples {
     return new Courses.Bake(points, 95, 98.4, 22.0, 91.0, false);
   }
 
+  private static Report.CorrectionLine correction(String text) {
+    return new Report.CorrectionLine(
+        text,
+        text,
+        text,
+        text,
+        text,
+        text,
+        0.8,
+        0.1,
+        true,
+        text,
+        List.of(new Report.Move(text, text, 0.1, 0.2)),
+        text,
+        text);
+  }
+
   /** A report that says nothing. */
   static Report empty() {
     return new Report(
-        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(),
-        List.of(), List.of(), null, Map.of(), null, List.of(), null);
+        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(), null,
+        null, List.of(), List.of(), List.of(), null, Map.of(), null, List.of(), null);
   }
 
   /** A report that has courses and nothing else. */
   static Report with(Courses courses) {
     return new Report(
-        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(),
-        List.of(), List.of(), null, Map.of(), courses, List.of(), null);
+        null, null, List.of(), List.of(), 0, List.of(), List.of(), null, List.of(), List.of(), null,
+        null, List.of(), List.of(), List.of(), null, Map.of(), courses, List.of(), null);
   }
 
   static Tracer making(Report report) {

@@ -1,0 +1,60 @@
+package crumbtrail.cli;
+
+import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.report.JsonReport;
+import crumbtrail.report.Report;
+import crumbtrail.report.TextReport;
+import crumbtrail.sheet.Reading;
+import crumbtrail.sheet.SheetReader;
+import crumbtrail.web.HtmlReport;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Looks ahead at a bake. */
+@Command(
+    name = "precheck",
+    mixinStandardHelpOptions = true,
+    description =
+        "Look at a recipe and a plan before the bake: what may go wrong, what is missing, what to"
+            + " change before you start. Signs on the sheet are left out of account.",
+    footer = {"", "Example:", "  crumbtrail precheck cases/healthy-tin-loaf.json"})
+final class PrecheckCommand implements Callable<Integer> {
+  @Spec CommandSpec spec;
+
+  @Mixin RulesOption rules;
+
+  @Parameters(paramLabel = "SHEET.json", description = "the bake sheet; - for standard input")
+  String sheet;
+
+  @Option(
+      names = "--format",
+      paramLabel = "text|json|html",
+      defaultValue = "TEXT",
+      description = "form of the report (text unless told)")
+  TraceCommand.Format format;
+
+  @Override
+  public Integer call() throws Exception {
+    Reading reading = SheetReader.read(Input.text(sheet));
+    if (reading.sheet().isEmpty()) {
+      throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    Report report =
+        Rules.postMortem(rules, spec.commandLine().getErr()).precheck(reading.sheet().get());
+    out.print(
+        switch (format) {
+          case TEXT -> TextReport.of(report);
+          case JSON -> JsonReport.pretty(report);
+          case HTML -> HtmlReport.page(report);
+        });
+    out.flush();
+    return 0;
+  }
+}
