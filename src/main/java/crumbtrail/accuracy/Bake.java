@@ -60,7 +60,7 @@ record Bake(
               List.copyOf(causes),
               phrases(sheet),
               judge.judge(reading.sheet().get()),
-              judge.judge(reading.sheet().get().unseen())));
+              judge.ahead(reading.sheet().get())));
     }
     return bakes;
   }

@@ -1,5 +1,6 @@
 package crumbtrail.accuracy;
 
+import crumbtrail.findings.Beforehand;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Facts;
@@ -25,7 +26,15 @@ final class Judge {
   }
 
   Judged judge(BakeSheet sheet) {
-    Workup workup = workups.work(sheet);
+    return judged(workups.work(sheet));
+  }
+
+  /** What the rules say before anybody has seen the loaf. */
+  Judged ahead(BakeSheet sheet) {
+    return judged(Beforehand.of(rules.catalogue(), workups.work(sheet)));
+  }
+
+  private Judged judged(Workup workup) {
     return new Judged(
         rules.run(Facts.of(workup)),
         workup.heard().signs().stream()

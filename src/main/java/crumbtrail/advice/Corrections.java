@@ -79,7 +79,11 @@ public final class Corrections {
     Optional<Change> changed = turned.flatMap(change -> swapped(change, remedy));
     return changed
         .map(change -> told(change, trial, remedy))
-        .filter(change -> !change.sheet().equals(trial.sheet()))
+        .filter(change -> !change.from().isEmpty())
+        .filter(
+            change ->
+                !change.sheet().equals(trial.sheet())
+                    || (remedy.turn() != null && change.from().equals(NOT_TOLD)))
         .map(change -> checked(change, trial, remedy));
   }
 
@@ -114,12 +118,21 @@ public final class Corrections {
     Knob knob = found.get();
     OptionalDouble value = new Turner(reasoning, trial, remedy, knob).value();
     if (value.isEmpty()) {
-      return Optional.empty();
+      boolean told = knob.value(trial.sheet(), trial.workup()).isPresent();
+      return told || remedy.step() == null
+          ? Optional.empty()
+          : Optional.of(blind(trial, remedy, knob));
     }
     BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value.getAsDouble());
     KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
     String change = remedy.does() == null ? words.change() : remedy.does();
     return Optional.of(new Change(turned, change, words.from(), words.to()));
+  }
+
+  // The sheet does not say where the knob stands: which way, and how far from there.
+  private static Change blind(Trial trial, Remedy remedy, Knob knob) {
+    String words = remedy.does() == null ? KnobWords.lead(knob, remedy.step()) : remedy.does();
+    return new Change(trial.sheet(), words, NOT_TOLD, KnobWords.step(knob, remedy.step()));
   }
 
   private Optional<Change> swapped(Change change, Remedy remedy) {

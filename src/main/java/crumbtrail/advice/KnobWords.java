@@ -30,6 +30,23 @@ final class KnobWords {
     return amount.isEmpty() ? lead : lead + ", by " + amount;
   }
 
+  /** Which way a step turns a knob. */
+  static String lead(Knob knob, String step) {
+    return step.startsWith("-") ? knob.kind().less() : knob.kind().more();
+  }
+
+  /** A step as a baker reads it: "15 °C less", "a quarter more". */
+  static String step(Knob knob, String step) {
+    String amount = step.substring(1).strip();
+    String way = step.startsWith("-") ? " less than now" : " more than now";
+    boolean share = amount.endsWith("%") && amount.contains(" ");
+    return (share
+            ? amount
+            : Amounts.quantity(
+                Double.parseDouble(amount.replace("%", "").strip()), knob.kind().unit()))
+        + way;
+  }
+
   String from() {
     return told(before.sheet(), before.workup());
   }

@@ -48,6 +48,7 @@ record Trial(BakeSheet sheet, Workup workup, Findings findings) {
         keys(reasoning.work(sheet.unseen()).heard()).stream().collect(Collectors.toSet());
     keys(reasoning.work(sheet).heard()).stream()
         .filter(key -> !left.contains(key) && !remarks.contains(key))
+        .filter(key -> !reasoning.isOutcome(key))
         .forEach(remarks::add);
     return sheet.with(sheet.process().withRemarks(remarks));
   }

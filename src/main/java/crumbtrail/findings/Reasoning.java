@@ -79,7 +79,13 @@ public final class Reasoning implements AutoCloseable {
    * @param workup of a sheet without signs
    */
   public Findings foresee(Workup workup) {
-    return beforehand.rank(run.evidence(Facts.of(workup)), seen(workup), workup.style().tags());
+    Workup ahead = Beforehand.of(catalogue(), workup);
+    return beforehand.rank(run.evidence(Facts.of(ahead)), Set.of(), ahead.style().tags());
+  }
+
+  /** Whether a circumstance speaks of the finished loaf. */
+  public boolean isOutcome(String circumstance) {
+    return Beforehand.isOutcome(catalogue(), circumstance);
   }
 
   private Findings rank(Workup workup, List<Evidence> evidence) {

@@ -10,10 +10,14 @@ import java.util.List;
  * @param phrases how people say it, in the phrase language of the words package
  * @param aside whether it is only told by the way, so that no rule need hear it: it is understood,
  *     and says nothing on causes
+ * @param outcome whether it speaks of the finished loaf, so that it says nothing of a bake that is
+ *     still to come
  */
-public record CircumstanceKind(String key, String name, List<String> phrases, Boolean aside) {
+public record CircumstanceKind(
+    String key, String name, List<String> phrases, Boolean aside, Boolean outcome) {
   public CircumstanceKind {
     phrases = phrases == null ? List.of() : List.copyOf(phrases);
     aside = aside != null && aside;
+    outcome = outcome != null && outcome;
   }
 }

@@ -29,6 +29,11 @@ public record Workup(
     assumptions = List.copyOf(assumptions);
   }
 
+  /** The same with other words heard. */
+  public Workup with(Heard other) {
+    return new Workup(style, formula, readings, other, assumptions, rise, bake);
+  }
+
   /** A workup without courses. */
   public Workup(
       Style style, Formula formula, List<Reading> readings, Heard heard, List<String> assumptions) {

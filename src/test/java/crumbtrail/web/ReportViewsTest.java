@@ -183,7 +183,10 @@ class ReportViewsTest {
         List.of(
             new Report.NextQuestion(
                 "gummy-crumb", "Is it gummy?", "Cut it.", 0.4, "look", "yes or no")),
-        List.of(),        null,        null,        List.of(),
+        List.of(),
+        null,
+        null,
+        List.of(),
         List.of(
             new Understood("it caved in", "sign", "collapsed-top", "top sunk or loaf collapsed")),
         List.of(),
