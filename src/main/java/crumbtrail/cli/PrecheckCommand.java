@@ -1,7 +1,9 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.JsonReport;
+import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
 import crumbtrail.report.TextReport;
 import crumbtrail.sheet.Reading;
@@ -46,13 +48,13 @@ final class PrecheckCommand implements Callable<Integer> {
       throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
     }
     PrintWriter out = spec.commandLine().getOut();
-    Report report =
-        Rules.postMortem(rules, spec.commandLine().getErr()).precheck(reading.sheet().get());
+    PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
+    Report report = postMortem.precheck(reading.sheet().get());
     out.print(
         switch (format) {
           case TEXT -> TextReport.of(report);
           case JSON -> JsonReport.pretty(report);
-          case HTML -> HtmlReport.page(report);
+          case HTML -> HtmlReport.page(report, LoafPictures.of(postMortem.rules().catalogue()));
         });
     out.flush();
     return 0;
