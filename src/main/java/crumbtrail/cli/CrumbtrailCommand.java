@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
       VaryCommand.class,
       MysteryCommand.class,
       LessonCommand.class,
+      CardCommand.class,
       ServeCommand.class,
       RulesCommand.class,
       GenerateCompletion.class
@@ -34,6 +35,7 @@ import picocli.CommandLine.Spec;
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%%",
       "  crumbtrail lesson",
+      "  crumbtrail card over-proofed",
       "  crumbtrail mystery --level hard",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
       "  crumbtrail serve",
@@ -47,7 +49,8 @@ final class CrumbtrailCommand implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Say what to do: trace, batch, vary, lesson, mystery, serve or rules.");
+        spec.commandLine(),
+        "Say what to do: trace, batch, vary, lesson, card, mystery, serve or rules.");
   }
 
   /** A rules folder of the baker's own. */

@@ -5,34 +5,29 @@ import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.WrittenRule;
 import crumbtrail.rules.WrittenRule.Kind;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
-/** A page for each cause. */
+/** A page for each cause: its card, and below that every rule that speaks of it. */
 final class CausePages {
-  private static final int NEIGHBOURS = 4;
-  private static final int TELLING = 4;
-
   private final Catalogue catalogue;
   private final Witnesses witnesses;
   private final Plain plain;
+  private final CauseCards cards;
 
   CausePages(Catalogue catalogue, Witnesses witnesses) {
     this.catalogue = catalogue;
     this.witnesses = witnesses;
     this.plain = new Plain(catalogue);
+    this.cards = new CauseCards(catalogue, witnesses);
   }
 
   String page(Cause cause) {
     Page page = new Page(catalogue, cause.name());
-    page.paragraph(cause.what());
-    page.paragraph(standing(cause));
-    page.heading("What goes on").paragraph(cause.mechanism());
-    page.heading("How it shows");
+    Card card = cards.card(cause);
+    card.sections().forEach(section -> section(page, section));
+    page.heading("Sign by sign");
     signs(page, cause);
     together(page, cause);
     spoken(page, cause, true, "What else on the sheet speaks for it");
@@ -40,34 +35,14 @@ final class CausePages {
       page.paragraph("No number on a sheet speaks for it. " + cause.noReading());
     }
     spoken(page, cause, false, "What speaks against it");
-    page.heading("How to tell it from its neighbours").paragraph(cause.tell());
-    page.table(
-        List.of("neighbour", "speaks for this one", "speaks for the neighbour"),
-        neighbours(cause.key()));
-    page.heading("What to do").paragraph(cause.change());
     page.paragraph("The cause itself is described in " + page.cite(cause.sources()) + ".");
     return page.end();
   }
 
-  private String standing(Cause cause) {
-    StringBuilder words = new StringBuilder();
-    words.append("Stage: [").append(cause.stage()).append("](../stages/");
-    words.append(cause.stage()).append(".md). In home baking: ");
-    words.append(cause.prior().name().toLowerCase(Locale.ROOT)).append(".");
-    if (!cause.refines().isEmpty()) {
-      words.append(" A finer form, or the root, of ");
-      words.append(cause.refines().stream().map(plain::cause).collect(Collectors.joining(", ")));
-      words.append(".");
-    }
-    List<String> finer =
-        catalogue.knowledge().causes().stream()
-            .filter(other -> other.refines().contains(cause.key()))
-            .map(other -> plain.cause(other.key()))
-            .toList();
-    if (!finer.isEmpty()) {
-      words.append(" Finer forms and roots: ").append(String.join(", ", finer)).append(".");
-    }
-    return words.toString();
+  private static void section(Page page, Card.Section section) {
+    page.heading(section.heading());
+    section.paragraphs().forEach(page::paragraph);
+    page.list(section.items());
   }
 
   private void signs(Page page, Cause cause) {
@@ -135,64 +110,5 @@ final class CausePages {
             Strengths.word(words.decibans()),
             words.rule().lesson(),
             page.cite(List.of(words.rule().source())));
-  }
-
-  // Causes with which it shares most of what is seen.
-  private List<List<String>> neighbours(String cause) {
-    Map<String, Double> own = weights(cause);
-    Map<String, Double> shared = new TreeMap<>();
-    for (Cause other : catalogue.knowledge().causes()) {
-      if (!other.key().equals(cause) && !kin(other, cause)) {
-        Map<String, Double> theirs = weights(other.key());
-        double sum = 0;
-        for (Map.Entry<String, Double> sign : own.entrySet()) {
-          sum += Math.min(sign.getValue(), theirs.getOrDefault(sign.getKey(), 0.0));
-        }
-        shared.put(other.key(), sum);
-      }
-    }
-    return shared.entrySet().stream()
-        .filter(other -> other.getValue() > 0)
-        .sorted(
-            Map.Entry.<String, Double>comparingByValue(Comparator.reverseOrder())
-                .thenComparing(Map.Entry.comparingByKey()))
-        .limit(NEIGHBOURS)
-        .map(
-            other ->
-                List.of(
-                    plain.cause(other.getKey()),
-                    telling(cause, other.getKey()),
-                    telling(other.getKey(), cause)))
-        .toList();
-  }
-
-  // Finer forms and roots show what the coarser cause shows; they are named at the top.
-  private boolean kin(Cause other, String cause) {
-    return other.refines().contains(cause)
-        || catalogue.cause(cause).filter(one -> one.refines().contains(other.key())).isPresent();
-  }
-
-  private Map<String, Double> weights(String cause) {
-    Map<String, Double> weights = new TreeMap<>();
-    witnesses.signsOf(cause).forEach((sign, words) -> weights.put(sign, words.decibans()));
-    weights.values().removeIf(weight -> weight <= 0);
-    return weights;
-  }
-
-  private String telling(String cause, String other) {
-    Map<String, Double> theirs = new TreeMap<>();
-    witnesses.signsOf(other).forEach((sign, words) -> theirs.put(sign, words.decibans()));
-    String signs =
-        weights(cause).entrySet().stream()
-            .filter(sign -> sign.getValue() - theirs.getOrDefault(sign.getKey(), 0.0) >= 3)
-            .sorted(
-                Comparator.comparingDouble(
-                        (Map.Entry<String, Double> sign) ->
-                            theirs.getOrDefault(sign.getKey(), 0.0) - sign.getValue())
-                    .thenComparing(Map.Entry::getKey))
-            .limit(TELLING)
-            .map(sign -> plain.sign(sign.getKey()))
-            .collect(Collectors.joining(", "));
-    return signs.isEmpty() ? "no sign; what was measured or done" : signs;
   }
 }

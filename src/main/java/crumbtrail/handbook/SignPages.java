@@ -53,6 +53,7 @@ final class SignPages {
     causes(page, sign.key(), shown);
     opposites(page, shown);
     second(page, sign.key(), shown);
+    helps(page, shown);
     company(page, sign.key());
     against(page, sign.key());
     return page.end();
@@ -141,6 +142,19 @@ final class SignPages {
         .distinct()
         .limit(3)
         .toList();
+  }
+
+  // What to do about the likeliest, in the words of their own pages.
+  private void helps(Page page, List<String> shown) {
+    List<String> items =
+        shown.stream()
+            .limit(LEADING)
+            .flatMap(key -> catalogue.cause(key).stream())
+            .map(cause -> Plain.upper(plain.cause(cause.key())) + ": " + cause.change())
+            .toList();
+    if (!items.isEmpty()) {
+      page.heading("What helps, by cause").list(items);
+    }
   }
 
   // For each leading cause the other sign that singles it out best among the leading ones.

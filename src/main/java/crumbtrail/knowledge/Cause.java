@@ -22,6 +22,8 @@ import java.util.Map;
  * @param tell how to tell it from its neighbours
  * @param change what to do next time
  * @param noReading why no number that a sheet can hold speaks for it; null where one does
+ * @param noBake why it is not to be tried in a small bake, or cannot be, and what to do instead;
+ *     null where a small bake shows it
  * @param sources ids of the bibliography, or "common practice"
  */
 public record Cause(
@@ -37,6 +39,7 @@ public record Cause(
     String tell,
     String change,
     @JsonProperty("no reading") String noReading,
+    @JsonProperty("no bake") String noBake,
     List<String> sources) {
 
   public Cause {
@@ -61,7 +64,7 @@ public record Cause(
       List<String> sources) {
     this(
         key, name, stage, prior, Map.of(), refines, aliases, what, mechanism, tell, change, null,
-        sources);
+        null, sources);
   }
 
   /**

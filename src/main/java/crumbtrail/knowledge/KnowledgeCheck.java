@@ -294,6 +294,14 @@ final class KnowledgeCheck {
             "\"" + cause.key() + "\" does not say why no reading speaks for it",
             "Say it, or leave no reading out");
       }
+      if (cause.noBake() != null && cause.noBake().isBlank()) {
+        fault(
+            "causes",
+            cause.key(),
+            "no bake",
+            "\"" + cause.key() + "\" does not say why it is not to be tried",
+            "Say it, or leave no bake out");
+      }
       for (String tag : cause.priorIn().keySet()) {
         if (readable("styles") && !tags.contains(tag)) {
           fault(
