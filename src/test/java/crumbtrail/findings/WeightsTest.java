@@ -135,6 +135,7 @@ class WeightsTest {
         "",
         "",
         null,
+        null,
         List.of("one"));
   }
 }
