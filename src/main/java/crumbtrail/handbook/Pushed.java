@@ -8,6 +8,7 @@ import crumbtrail.knowledge.Style;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A knob where a bread usually has it, and where a small bake pushes it so that the cause shows. It
@@ -31,14 +32,19 @@ record Pushed(double usual, double pushed, Style style) {
 
   /** How a remedy's knob is pushed; empty if no bread has a usual value from which it can be. */
   static Optional<Pushed> of(Catalogue catalogue, Remedy remedy, KnobKind knob) {
-    return catalogue.knowledge().styles().stream()
+    return plainest(catalogue)
         .filter(style -> remedy.fits(style.tags()))
         .filter(style -> !knob.key().equals("starter") || style.tags().contains("sourdough"))
-        .sorted(
-            Comparator.comparingInt(
-                style -> PLAIN.contains(style.key()) ? PLAIN.indexOf(style.key()) : PLAIN.size()))
         .flatMap(style -> pushed(catalogue, remedy, knob, style).stream())
         .findFirst();
+  }
+
+  /** All styles, those on which a small bake is made first in front. */
+  static Stream<Style> plainest(Catalogue catalogue) {
+    return catalogue.knowledge().styles().stream()
+        .sorted(
+            Comparator.comparingInt(
+                style -> PLAIN.contains(style.key()) ? PLAIN.indexOf(style.key()) : PLAIN.size()));
   }
 
   private static Optional<Pushed> pushed(

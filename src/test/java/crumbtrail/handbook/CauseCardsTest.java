@@ -70,6 +70,11 @@ class CauseCardsTest {
       assertThat(cards.instead(book.catalogue().cause(cause).orElseThrow()))
           .startsWith("Do not try this one");
     }
+    for (Cause cause : causes()) {
+      assertThat(proof(cause.key()))
+          .as(cause.key())
+          .doesNotContain("(../signs/mould.md)", "(../signs/rope.md)", "starter-mouldy");
+    }
     assertThat(String.join(" ", card("under-baked").section("Take care").items()))
         .contains("half-baked dough");
   }
