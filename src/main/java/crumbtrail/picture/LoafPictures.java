@@ -91,6 +91,16 @@ public final class LoafPictures {
   }
 
   /**
+   * Several signs in one picture on a bread of this style.
+   *
+   * @param style key or name of the style; a hearth loaf where it tells no shape
+   * @param strengths how marked or how likely each sign is, from 0 to 1, by key
+   */
+  public LoafPicture of(String style, Map<String, Double> strengths) {
+    return of(styles.getOrDefault(style, Shape.HEARTH), strengths);
+  }
+
+  /**
    * Several signs in one picture. A loaf goes before dough; among doughs the vessel of the
    * strongest sign. Where two signs pull a trait both ways, the difference shows.
    *

@@ -37,6 +37,14 @@ record BakeForm(Map<String, String> typed) {
     return !text(FormLayout.RECIPE).isEmpty() || !text(FormLayout.SEEN).isEmpty();
   }
 
+  /** The same without what was seen: a bake that is still to come has no signs. */
+  BakeForm withoutSigns() {
+    Map<String, String> rest = new LinkedHashMap<>(typed);
+    rest.remove(FormLayout.SEEN.name());
+    rest.remove(FormLayout.NOT_SEEN.name());
+    return new BakeForm(rest);
+  }
+
   /** What was typed into a field; empty if nothing. */
   String text(FormField field) {
     return typed.getOrDefault(field.name(), "");

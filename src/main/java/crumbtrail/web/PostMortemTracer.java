@@ -1,10 +1,14 @@
 package crumbtrail.web;
 
+import crumbtrail.advice.Wish;
 import crumbtrail.report.PostMortem;
+import crumbtrail.report.Report;
+import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
+import java.util.function.Function;
 
-/** Traces with the real pipeline. */
+/** Answers with the real pipeline. */
 public final class PostMortemTracer implements Tracer {
   private final PostMortem postMortem;
 
@@ -16,10 +20,24 @@ public final class PostMortemTracer implements Tracer {
   }
 
   @Override
-  public Traced trace(String sheetJson) {
+  public Traced<Report> trace(String sheetJson) {
+    return read(sheetJson, postMortem::trace);
+  }
+
+  @Override
+  public Traced<Report> precheck(String sheetJson) {
+    return read(sheetJson, postMortem::precheck);
+  }
+
+  @Override
+  public Traced<Report.NextBakeSheet> next(String sheetJson, Wish wish) {
+    return read(sheetJson, sheet -> postMortem.next(sheet, wish));
+  }
+
+  private static <T> Traced<T> read(String sheetJson, Function<BakeSheet, T> answer) {
     Reading reading = SheetReader.read(sheetJson);
     return reading.sheet().isPresent()
-        ? new Traced.Made(postMortem.trace(reading.sheet().get()))
-        : new Traced.Refused(reading.problems());
+        ? new Traced.Made<>(answer.apply(reading.sheet().get()))
+        : new Traced.Refused<>(reading.problems());
   }
 }

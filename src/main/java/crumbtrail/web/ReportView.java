@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param title the baker's name for the bake, or empty
  * @param style the style that the bread was taken for, or empty
+ * @param advice what to change, and what lies ahead
  * @param together names of the fewest plausible causes that account for everything seen
  * @param togetherNotes what else there is to say about them, in sentences
  * @param unexplained names of what was seen and no cause accounts for
@@ -27,6 +28,7 @@ public record ReportView(
     String title,
     String style,
     List<Cause> causes,
+    AdviceView advice,
     List<String> together,
     List<String> togetherNotes,
     List<String> unexplained,

@@ -32,6 +32,15 @@ final class ReportViews {
   }
 
   static ReportView of(Report report, LoafPictures pictures) {
+    return of(report, pictures, null);
+  }
+
+  /**
+   * The report with a form for the next bake.
+   *
+   * @param wish null where no server would answer it
+   */
+  static ReportView of(Report report, LoafPictures pictures, WishForm wish) {
     Map<String, String> names = new HashMap<>();
     report.understood().forEach(u -> names.put(u.key(), u.name()));
     report.causes().forEach(c -> names.put(c.key(), c.name()));
@@ -41,6 +50,7 @@ final class ReportViews {
         orEmpty(report.title()),
         orEmpty(report.style()),
         report.causes().stream().map(c -> cause(c, names)).toList(),
+        AdviceViews.of(report, pictures, wish),
         named(report.together(), names),
         together(report, names),
         named(report.unexplained(), names),

@@ -6,18 +6,33 @@ import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Report;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The addresses that the server answers. */
 final class Routes {
 
   /** What each address takes, for the answer to a wrong method. */
   static final Map<String, String> METHODS =
-      Map.of("/trace", "POST", "/api/trace", "POST", "/", "GET, HEAD");
+      Stream.of(
+              "/trace",
+              "/precheck",
+              "/next",
+              "/next.json",
+              "/api/trace",
+              "/api/precheck",
+              "/api/next")
+          .collect(Collectors.toUnmodifiableMap(path -> path, path -> "POST"));
 
   private static final String FORM = "application/x-www-form-urlencoded";
   private static final String JSON = "application/json";
+
+  /** Bytes of a body that are kept for what is wished of a next bake. */
+  private static final int ROOM_FOR_WISHES = 4096;
 
   private static final ObjectMapper WRITER = new ObjectMapper();
 
@@ -36,36 +51,51 @@ final class Routes {
     routes.get("/", ctx -> showForm(ctx, FormPage.blank()));
     routes.get("/about", ctx -> ctx.render("about.jte"));
     routes.get("/health", ctx -> ctx.contentType(JSON).result("{\"status\":\"up\"}"));
-    routes.post("/trace", this::traceForm);
-    routes.post("/api/trace", this::traceJson);
+    routes.post("/trace", ctx -> form(ctx, tracer::trace, false));
+    routes.post("/precheck", ctx -> form(ctx, tracer::precheck, true));
+    routes.post("/api/trace", ctx -> answer(ctx, tracer.trace(json(ctx, guards))));
+    routes.post("/api/precheck", ctx -> answer(ctx, tracer.precheck(json(ctx, guards))));
+    new NextRoutes(tracer, guards).register(routes);
   }
 
-  private void traceForm(Context ctx) {
+  private void form(Context ctx, Function<String, Traced<Report>> worked, boolean ahead) {
     guards.checkOrigin(ctx);
     guards.checkType(ctx, FORM);
     BakeForm form =
         FormBody.read(ctx.bodyAsBytes())
             .map(BakeForm::new)
             .orElseThrow(() -> new Refusal(400, "The form arrived damaged."));
-    Traced traced = tracer.trace(form.sheetJson());
-    if (traced instanceof Traced.Made made) {
-      ctx.render("report.jte", Map.of("report", ReportViews.of(made.report(), pictures)));
-    } else if (traced instanceof Traced.Refused refused) {
+    Traced<Report> traced = worked.apply(form.sheetJson());
+    if (traced instanceof Traced.Made<Report> made) {
+      WishForm wish = carried(ahead ? form.withoutSigns() : form);
+      ctx.render("report.jte", Map.of("report", ReportViews.of(made.report(), pictures, wish)));
+    } else if (traced instanceof Traced.Refused<Report> refused) {
       ctx.status(400);
       showForm(ctx, FormPage.refused(form, refused.problems()));
     }
   }
 
-  private void traceJson(Context ctx) {
+  // A sheet that could not come back through the limit is not sent along.
+  private static WishForm carried(BakeForm form) {
+    String sheet = form.sheetJson();
+    int sent = URLEncoder.encode(sheet, StandardCharsets.UTF_8).length();
+    return sent > WebFace.BODY_LIMIT - ROOM_FOR_WISHES ? null : WishForm.blank(sheet);
+  }
+
+  /** The body of a request of a program, which must be JSON in UTF-8. */
+  static String json(Context ctx, Guards guards) {
     guards.checkOrigin(ctx);
     guards.checkType(ctx, JSON);
     byte[] body = ctx.bodyAsBytes();
-    Optional<String> sheet = FormBody.text(body, body.length);
-    Traced traced =
-        tracer.trace(sheet.orElseThrow(() -> new Refusal(400, "The body is not valid UTF-8.")));
-    if (traced instanceof Traced.Made made) {
+    return FormBody.text(body, body.length)
+        .orElseThrow(() -> new Refusal(400, "The body is not valid UTF-8."));
+  }
+
+  /** Answers a program. */
+  static <T> void answer(Context ctx, Traced<T> traced) {
+    if (traced instanceof Traced.Made<T> made) {
       ctx.contentType(JSON).result(written(made.report()));
-    } else if (traced instanceof Traced.Refused refused) {
+    } else if (traced instanceof Traced.Refused<T> refused) {
       int count = refused.problems().size();
       throw new Refusal(
           400,
@@ -74,7 +104,7 @@ final class Routes {
     }
   }
 
-  private static String written(Report report) {
+  private static String written(Object report) {
     try {
       return WRITER.writeValueAsString(report);
     } catch (JsonProcessingException e) {

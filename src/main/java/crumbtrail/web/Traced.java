@@ -1,17 +1,20 @@
 package crumbtrail.web;
 
-import crumbtrail.report.Report;
 import crumbtrail.sheet.Problem;
 import java.util.List;
 
-/** What became of a bake sheet: a report, or the reasons why there is none. */
-public sealed interface Traced {
+/**
+ * What became of a bake sheet: an answer, or the reasons why there is none.
+ *
+ * @param <T> kind of the answer
+ */
+public sealed interface Traced<T> {
 
-  /** There is a report. */
-  record Made(Report report) implements Traced {}
+  /** There is an answer. */
+  record Made<T>(T report) implements Traced<T> {}
 
   /** The sheet cannot be used; the problems are all that were found, not only the first. */
-  record Refused(List<Problem> problems) implements Traced {
+  record Refused<T>(List<Problem> problems) implements Traced<T> {
     public Refused {
       problems = List.copyOf(problems);
     }

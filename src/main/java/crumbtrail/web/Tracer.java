@@ -1,15 +1,22 @@
 package crumbtrail.web;
 
-/** The way from a bake sheet to its report, as the pages see it. */
-@FunctionalInterface
+import crumbtrail.advice.Wish;
+import crumbtrail.report.Report;
+
+/**
+ * What can be done with a bake sheet, as the pages see it. Called from several threads at once.
+ *
+ * <p>A sheet comes in the form of the contract, not checked in any way. A bad sheet is an answer,
+ * not an exception: whatever is thrown here is a fault of the program.
+ */
 public interface Tracer {
 
-  /**
-   * Works out why the bake failed. Called from several threads at once.
-   *
-   * @param sheetJson a bake sheet in the form of the contract, not checked in any way
-   * @return the report, or every problem that keeps the sheet from being used; never null. A bad
-   *     sheet is an answer, not an exception: whatever is thrown here is a fault of the program.
-   */
-  Traced trace(String sheetJson);
+  /** Works out why the bake failed. */
+  Traced<Report> trace(String sheetJson);
+
+  /** Works out what may go wrong with a bake that is still to come. */
+  Traced<Report> precheck(String sheetJson);
+
+  /** Works out the next bake as the baker wants it. */
+  Traced<Report.NextBakeSheet> next(String sheetJson, Wish wish);
 }

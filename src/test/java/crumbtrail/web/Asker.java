@@ -44,11 +44,15 @@ record Asker(URI base) {
   }
 
   HttpResponse<String> postForm(Map<String, String> fields) {
+    return postForm("/trace", fields);
+  }
+
+  HttpResponse<String> postForm(String path, Map<String, String> fields) {
     String body =
         fields.entrySet().stream()
             .map(e -> encode(e.getKey()) + "=" + encode(e.getValue()))
             .collect(Collectors.joining("&"));
-    return post("/trace", FORM, body, "Accept", "text/html");
+    return post(path, FORM, body, "Accept", "text/html");
   }
 
   /** Sends bytes that no well-behaved client would send, and returns all that comes back. */

@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import crumbtrail.advice.Wish;
 import crumbtrail.report.Courses;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /** Stand-ins for the pipeline, and a report that fills every part of the page. */
 final class Samples {
@@ -23,6 +25,21 @@ final class Samples {
 
   /** A report whose every text is {@code text}, so that a page shows how each place treats it. */
   static Report everywhere(String text) {
+    return everywhere(
+        text,
+        new Report.ForesightTable(
+            List.of(new Report.PredictedSign(text, text, 0.4, text)),
+            List.of(new Report.Gap(text, text, text)),
+            List.of(new Report.LevelLine(text, text, true)),
+            List.of(new Report.DayStep(text, text, null, 0, 30, text, text))));
+  }
+
+  /** The same of a bake that is over. */
+  static Report failed(String text) {
+    return everywhere(text, null);
+  }
+
+  private static Report everywhere(String text, Report.ForesightTable foresight) {
     List<String> texts = List.of(text, text);
     RankedCause cause =
         new RankedCause(
@@ -63,11 +80,7 @@ final class Samples {
             texts,
             List.of(new Report.Risk(text, text, 0.2)),
             JsonNodeFactory.instance.objectNode().put("title", text)),
-        new Report.ForesightTable(
-            List.of(new Report.PredictedSign(text, text, 0.4, text)),
-            List.of(new Report.Gap(text, text, text)),
-            List.of(new Report.LevelLine(text, text, true)),
-            List.of(new Report.DayStep(text, text, null, 0, 30, text, text))),
+        foresight,
         texts,
         List.of(new Understood(text, text, text, text)),
         texts,
@@ -167,11 +180,34 @@ final class Samples {
         null, List.of(), List.of(), List.of(), null, Map.of(), courses, List.of(), null);
   }
 
+  /** Answers every question with this report, and with its next bake. */
   static Tracer making(Report report) {
-    return sheet -> new Traced.Made(report);
+    return tracing(sheet -> new Traced.Made<>(report));
   }
 
   static Tracer refusing(Problem... problems) {
-    return sheet -> new Traced.Refused(List.of(problems));
+    return tracing(sheet -> new Traced.Refused<>(List.of(problems)));
+  }
+
+  /** A tracer that treats every kind of question alike. */
+  static Tracer tracing(Function<String, Traced<Report>> answer) {
+    return new Tracer() {
+      @Override
+      public Traced<Report> trace(String sheet) {
+        return answer.apply(sheet);
+      }
+
+      @Override
+      public Traced<Report> precheck(String sheet) {
+        return answer.apply(sheet);
+      }
+
+      @Override
+      public Traced<Report.NextBakeSheet> next(String sheet, Wish wish) {
+        return answer.apply(sheet) instanceof Traced.Refused<Report> refused
+            ? new Traced.Refused<>(refused.problems())
+            : new Traced.Made<>(((Traced.Made<Report>) answer.apply(sheet)).report().nextBake());
+      }
+    };
   }
 }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.advice.Wish;
+import crumbtrail.report.Report;
 import crumbtrail.sheet.Problem;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -14,6 +16,8 @@ import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -40,7 +44,7 @@ class WebFaceTest {
 
   @BeforeAll
   static void start() {
-    face = WebFace.start(sheet -> TRACER.get().trace(sheet), "127.0.0.1", 0);
+    face = WebFace.start(current(), "127.0.0.1", 0);
     asker = new Asker(face.address());
   }
 
@@ -68,14 +72,16 @@ class WebFaceTest {
   void theFormBecomesASheetAndThenAReport() throws JsonProcessingException {
     AtomicReference<String> sheet = new AtomicReference<>("");
     TRACER.set(
-        json -> {
-          sheet.set(json);
-          return Samples.making(Samples.everywhere("went flat")).trace(json);
-        });
+        Samples.tracing(
+            json -> {
+              sheet.set(json);
+              return new Traced.Made<>(Samples.failed("went flat"));
+            }));
     HttpResponse<String> response =
         asker.postForm(Map.of("seen", "flat loaf", "recipe", "500 g flour", "room", "21 C"));
     assertThat(response.statusCode()).isEqualTo(200);
-    assertThat(response.body()).contains("Likely causes", "went flat", "2 further causes");
+    assertThat(response.body())
+        .contains("Likely causes", "What to change", "went flat", "2 further causes");
     assertThat(JSON.readTree(sheet.get()))
         .isEqualTo(
             JSON.readTree(
@@ -156,6 +162,11 @@ class WebFaceTest {
   @CsvSource({
     "GET, /api/trace, POST",
     "GET, /trace, POST",
+    "GET, /precheck, POST",
+    "GET, /next, POST",
+    "GET, /next.json, POST",
+    "GET, /api/precheck, POST",
+    "GET, /api/next, POST",
     "DELETE, /, 'GET, HEAD'",
     "PUT, /api/trace, POST",
     "POST, /health, 'GET, HEAD'"
@@ -168,7 +179,16 @@ class WebFaceTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/trace", "/api/trace"})
+  @ValueSource(
+      strings = {
+        "/trace",
+        "/api/trace",
+        "/precheck",
+        "/api/precheck",
+        "/next",
+        "/next.json",
+        "/api/next"
+      })
   void aLongBodyIsAProblem(String path) throws JsonProcessingException {
     String type = path.startsWith("/api") ? Asker.JSON : Asker.FORM;
     String body = "x".repeat(WebFace.BODY_LIMIT + 1);
@@ -183,6 +203,11 @@ class WebFaceTest {
     "/api/trace, application/x-www-form-urlencoded",
     "/api/trace, application/json; charset=utf-16",
     "/trace, application/json",
+    "/api/precheck, text/plain",
+    "/api/next, text/plain",
+    "/precheck, application/json",
+    "/next, application/json",
+    "/next.json, multipart/form-data; boundary=x",
     "/trace, multipart/form-data; boundary=x"
   })
   void anotherTypeIsAProblem(String path, String type) throws JsonProcessingException {
@@ -191,19 +216,21 @@ class WebFaceTest {
 
   @Test
   void brokenTextIsAProblem() throws JsonProcessingException {
-    problem(asker.post("/trace", Asker.FORM, "seen=%zz"), 400);
+    for (String path : List.of("/trace", "/precheck", "/next", "/next.json")) {
+      problem(asker.post(path, Asker.FORM, "seen=%zz"), 400);
+    }
   }
 
   @Test
   void aFaultOfTheProgramGivesANumberAndNothingElse() throws JsonProcessingException {
     for (Throwable fault : List.of(new IllegalStateException("secret"), new StackOverflowError())) {
-      TRACER.set(sheet -> sneak(fault));
+      TRACER.set(Samples.tracing(sheet -> sneak(fault)));
       HttpResponse<String> response = asker.post("/api/trace", Asker.JSON, "{}");
       JsonNode problem = problem(response, 500);
       assertThat(problem.path("incident").asText()).matches("[0-9a-f]{8}");
       assertThat(response.body()).doesNotContain("secret", "Exception", "Error\"", "at crumbtrail");
     }
-    TRACER.set(sheet -> sneak(new IllegalStateException("secret")));
+    TRACER.set(Samples.tracing(sheet -> sneak(new IllegalStateException("secret"))));
     HttpResponse<String> page = asker.postForm(Map.of("seen", "flat"));
     assertThat(page.statusCode()).isEqualTo(500);
     assertThat(page.body()).contains("Internal server error").doesNotContain("secret");
@@ -229,6 +256,103 @@ class WebFaceTest {
     HttpResponse<String> made = asker.postForm(typed);
     assertThat(made.statusCode()).isEqualTo(200);
     assertThat(made.body()).contains("&lt;script&gt;").doesNotContain("<script", "<img", "\"'>");
+
+    TRACER.set(Samples.making(Samples.failed(HOSTILE)));
+    HttpResponse<String> failed = asker.postForm(typed);
+    assertThat(failed.body()).contains("&lt;script&gt;").doesNotContain("<script", "<img", "\"'>");
+  }
+
+  @Test
+  void markupInTheNextBakeComesBackAsText() {
+    TRACER.set(Samples.making(Samples.everywhere(HOSTILE)));
+    Map<String, String> typed = new HashMap<>();
+    typed.put(WishForm.SHEET, HOSTILE);
+    HttpResponse<String> made = asker.postForm("/next", typed);
+    assertThat(made.statusCode()).isEqualTo(200);
+    assertThat(made.body()).contains("&lt;script&gt;").doesNotContain("<script", "<img", "\"'>");
+
+    WishForm.blank("").fields().forEach(field -> typed.put(field.name(), HOSTILE));
+    HttpResponse<String> refused = asker.postForm("/next", typed);
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body()).contains("&lt;script").doesNotContain("<script", "<img", "\"'>");
+    assertGuarded(refused);
+  }
+
+  @Test
+  void theSheetTravelsFromTheFormIntoTheNextBake() {
+    AtomicReference<String> sheet = new AtomicReference<>("");
+    HttpResponse<String> report =
+        asker.postForm("/trace", Map.of("seen", "it \"fell\" <flat>", "recipe", "500 g flour"));
+    Matcher carried = Pattern.compile("name=\"sheet\" value=\"([^\"]*)\"").matcher(report.body());
+    assertThat(carried.find()).isTrue();
+    String value = carried.group(1).replace("&#34;", "\"").replace("&lt;", "<");
+    assertThat(value)
+        .isEqualTo("{\"seen\":[\"it \\\"fell\\\" <flat>\"],\"recipe\":\"500 g flour\"}");
+    TRACER.set(
+        Samples.tracing(
+            json -> {
+              sheet.set(json);
+              return new Traced.Made<>(Samples.everywhere("next"));
+            }));
+    asker.postForm("/next", Map.of("sheet", value));
+    assertThat(sheet.get()).isEqualTo(value);
+  }
+
+  @Test
+  void aCheckBeforeBakingHasItsOwnHeadingsAndCarriesNoSigns() {
+    HttpResponse<String> response =
+        asker.postForm("/precheck", Map.of("seen", "flat loaf", "recipe", "500 g flour"));
+    assertThat(response.statusCode()).isEqualTo(200);
+    assertThat(response.body())
+        .contains(
+            ">What may go wrong</h2>",
+            ">Change before you start</h2>",
+            ">Missing from the recipe</h2>",
+            ">Levels</h2>",
+            ">What would be seen</h2>",
+            ">What to watch</h2>")
+        .doesNotContain(">Likely causes</h2>", "flat loaf");
+    assertGuarded(response);
+  }
+
+  @Test
+  void theNextBakeIsAPageAFileAndAnAnswer() throws JsonProcessingException {
+    Map<String, String> fields =
+        Map.of("sheet", "{}", "start", "9:00", "overnight", "12 h", "one", "yes");
+    HttpResponse<String> page = asker.postForm("/next", fields);
+    assertThat(page.statusCode()).isEqualTo(200);
+    assertThat(page.body())
+        .contains("What is different", "value=\"9:00\"", "value=\"12 h\"", "checked");
+    assertGuarded(page);
+
+    HttpResponse<String> file = asker.postForm("/next.json", fields);
+    assertThat(file.headers().firstValue("Content-Disposition"))
+        .contains("attachment; filename=\"next-bake.json\"");
+    assertThat(JSON.readTree(file.body()).path("title").asText()).isEqualTo("plain words");
+    assertGuarded(file);
+
+    JsonNode answer =
+        JSON.readTree(asker.post("/api/next?start=9:00&one=yes", Asker.JSON, "{}").body());
+    assertThat(answer.at("/sheet/title").asText()).isEqualTo("plain words");
+  }
+
+  @Test
+  void wishesThatCannotBeReadAreToldBesideTheirFields() throws JsonProcessingException {
+    Map<String, String> fields = Map.of("sheet", "{}", "start", "26:00", "dough", "a lot");
+    for (String path : List.of("/next", "/next.json")) {
+      HttpResponse<String> page = asker.postForm(path, fields);
+      assertThat(page.statusCode()).isEqualTo(400);
+      assertThat(page.body())
+          .contains("<a href=\"#wish-start\">", "<a href=\"#wish-dough\">", "value=\"a lot\"");
+      assertThat(page.body()).containsPattern("id=\"wish-dough\"[^>]*aria-invalid=\"true\"");
+    }
+    JsonNode problem = problem(asker.post("/api/next?dough=lots", Asker.JSON, "{}"), 400);
+    assertThat(problem.path("detail").asText()).contains("dough").contains("900 g");
+    TRACER.set(Samples.refusing(new Problem("formula[0]", "no amount", "say how much")));
+    problem(asker.post("/api/next", Asker.JSON, "{}"), 400);
+    HttpResponse<String> refused = asker.postForm("/next", Map.of("sheet", "{}"));
+    assertThat(refused.statusCode()).isEqualTo(400);
+    assertThat(refused.body()).contains("No amount: say how much.");
   }
 
   @Test
@@ -250,8 +374,12 @@ class WebFaceTest {
     "Sec-Fetch-Site, same-site"
   })
   void aPostFromAForeignPageIsRefused(String header, String value) throws JsonProcessingException {
-    problem(asker.post("/trace", Asker.FORM, "", header, value), 403);
-    problem(asker.post("/api/trace", Asker.JSON, "{}", header, value), 403);
+    for (String path : List.of("/trace", "/precheck", "/next", "/next.json")) {
+      problem(asker.post(path, Asker.FORM, "", header, value), 403);
+    }
+    for (String path : List.of("/api/trace", "/api/precheck", "/api/next")) {
+      problem(asker.post(path, Asker.JSON, "{}", header, value), 403);
+    }
   }
 
   @Test
@@ -289,12 +417,13 @@ class WebFaceTest {
   void aRunningAnswerIsFinishedBeforeTheServerStops() throws Exception {
     CountDownLatch running = new CountDownLatch(1);
     TRACER.set(
-        sheet -> {
-          running.countDown();
-          pause(600);
-          return Samples.making(Samples.everywhere("in time")).trace(sheet);
-        });
-    WebFace stopping = WebFace.start(sheet -> TRACER.get().trace(sheet), "127.0.0.1", 0);
+        Samples.tracing(
+            sheet -> {
+              running.countDown();
+              pause(600);
+              return new Traced.Made<>(Samples.everywhere("in time"));
+            }));
+    WebFace stopping = WebFace.start(current(), "127.0.0.1", 0);
     Asker last = new Asker(stopping.address());
     AtomicReference<HttpResponse<String>> answer = new AtomicReference<>();
     Thread caller = new Thread(() -> answer.set(last.post("/api/trace", Asker.JSON, "{}")));
@@ -304,6 +433,26 @@ class WebFaceTest {
     caller.join(10_000);
     assertThat(answer.get()).isNotNull();
     assertThat(answer.get().statusCode()).isEqualTo(200);
+  }
+
+  // Whatever stands in at the time of the question.
+  private static Tracer current() {
+    return new Tracer() {
+      @Override
+      public Traced<Report> trace(String sheet) {
+        return TRACER.get().trace(sheet);
+      }
+
+      @Override
+      public Traced<Report> precheck(String sheet) {
+        return TRACER.get().precheck(sheet);
+      }
+
+      @Override
+      public Traced<Report.NextBakeSheet> next(String sheet, Wish wish) {
+        return TRACER.get().next(sheet, wish);
+      }
+    };
   }
 
   private static JsonNode problem(HttpResponse<String> response, int status)
@@ -337,7 +486,7 @@ class WebFaceTest {
     }
   }
 
-  private static Traced sneak(Throwable fault) {
+  private static Traced<Report> sneak(Throwable fault) {
     // The log of the tests need not show where a fault was made up.
     fault.setStackTrace(new StackTraceElement[0]);
     if (fault instanceof Error error) {

@@ -1,0 +1,89 @@
+package crumbtrail.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import crumbtrail.report.Report.NextBakeSheet;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The next bake: as a page, as a file, and for programs. */
+final class NextRoutes {
+  private static final String FORM = "application/x-www-form-urlencoded";
+  private static final String JSON = "application/json";
+
+  private final Tracer tracer;
+  private final Guards guards;
+
+  NextRoutes(Tracer tracer, Guards guards) {
+    this.tracer = tracer;
+    this.guards = guards;
+  }
+
+  void register(RoutesConfig routes) {
+    routes.post("/next", this::page);
+    routes.post("/next.json", this::file);
+    routes.post("/api/next", this::program);
+  }
+
+  private void page(Context ctx) {
+    NextPage page = made(form(ctx));
+    if (page.next() == null) {
+      ctx.status(400);
+    }
+    ctx.render("next.jte", Map.of("page", page));
+  }
+
+  private NextPage made(WishForm wish) {
+    if (!wish.faults().isEmpty()) {
+      return NextPage.refused(wish, List.of());
+    }
+    Traced<NextBakeSheet> traced = tracer.next(wish.sheet(), wish.wish());
+    return traced instanceof Traced.Made<NextBakeSheet> made
+        ? NextPage.made(AdviceViews.next(made.report()), wish)
+        : NextPage.refused(wish, ((Traced.Refused<NextBakeSheet>) traced).problems());
+  }
+
+  // A file that cannot be written answers with the page that says why.
+  private void file(Context ctx) {
+    WishForm wish = form(ctx);
+    Traced<NextBakeSheet> traced =
+        wish.faults().isEmpty()
+            ? tracer.next(wish.sheet(), wish.wish())
+            : new Traced.Refused<>(List.of());
+    if (traced instanceof Traced.Made<NextBakeSheet> made) {
+      JsonNode sheet = made.report().sheet();
+      ctx.contentType(JSON)
+          .header("Content-Disposition", "attachment; filename=\"next-bake.json\"")
+          .result(sheet.toPrettyString() + "\n");
+    } else {
+      ctx.status(400);
+      ctx.render(
+          "next.jte",
+          Map.of(
+              "page", NextPage.refused(wish, ((Traced.Refused<NextBakeSheet>) traced).problems())));
+    }
+  }
+
+  // The body is the sheet; what is wished stands in the query, under the names of the form.
+  private void program(Context ctx) {
+    String sheet = Routes.json(ctx, guards);
+    Map<String, String> fields = new LinkedHashMap<>();
+    ctx.queryParamMap().forEach((name, values) -> fields.put(name, values.get(values.size() - 1)));
+    WishForm wish = WishForm.of(fields);
+    if (!wish.faults().isEmpty()) {
+      WishForm.Field fault = wish.faults().get(0);
+      throw new Refusal(400, "The query parameter " + fault.name() + ": " + fault.fault());
+    }
+    Routes.answer(ctx, tracer.next(sheet, wish.wish()));
+  }
+
+  private WishForm form(Context ctx) {
+    guards.checkOrigin(ctx);
+    guards.checkType(ctx, FORM);
+    return WishForm.of(
+        FormBody.read(ctx.bodyAsBytes())
+            .orElseThrow(() -> new Refusal(400, "The form arrived damaged.")));
+  }
+}
