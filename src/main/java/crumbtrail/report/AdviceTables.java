@@ -92,7 +92,7 @@ final class AdviceTables {
         steps(next.timetable(), begins(next.timetable(), wish)),
         next.timetable().untold(),
         risks(next.risks()),
-        SheetWriter.node(next.sheet()));
+        next.sheet().formula().isEmpty() ? null : SheetWriter.node(next.sheet()));
   }
 
   private static Optional<LocalTime> begins(Timetable timetable, Wish wish) {

@@ -268,7 +268,7 @@ public record Report(
    * @param lines the formula by weight and percent
    * @param steps the day
    * @param risks the largest risks that are left
-   * @param sheet the bake sheet, to be read by this program
+   * @param sheet the bake sheet, to be read by this program; null where there is no formula to bake
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record NextBakeSheet(

@@ -28,6 +28,12 @@ public record Reading(
    */
   private static final double DIFFERENCE_SCALE = 10;
 
+  /** A value this share of an edge beyond it is far beyond it. */
+  private static final double FAR_SHARE = 0.25;
+
+  /** The same of a temperature: some 3 degrees of a dough, some 20 of an oven. Our choice. */
+  private static final double FAR_WARMER = 0.1;
+
   /**
    * A reading whose trust follows from its spread: a wide spread or an assumed value is a poor
    * witness. The slope is our choice: a spread of a third of the value halves the weight.
@@ -93,16 +99,22 @@ public record Reading(
       return Place.UNKNOWN;
     }
     Style.Range range = usual.get();
-    double far = Math.max((range.high() - range.low()) / 2, 0.25 * Math.abs(range.low()));
+    double half = (range.high() - range.low()) / 2;
+    double far = Math.max(half, share() * Math.abs(range.low()));
     double tie = 1e-9 * Math.max(1, Math.abs(range.high()));
     if (value < range.low() - tie) {
       return value < range.low() - far ? Place.FAR_TOO_LOW : Place.LOW;
     }
     if (value > range.high() + tie) {
-      far = Math.max((range.high() - range.low()) / 2, 0.25 * Math.abs(range.high()));
+      far = Math.max(half, share() * Math.abs(range.high()));
       return value > range.high() + far ? Place.FAR_TOO_HIGH : Place.HIGH;
     }
     return Place.USUAL;
+  }
+
+  // The nought of a thermometer is far from where dough and ovens are.
+  private double share() {
+    return name.endsWith("temperature") || name.equals("oven mean") ? FAR_WARMER : FAR_SHARE;
   }
 
   /** Whether the value is below the usual range of the style. */

@@ -72,7 +72,7 @@ class ArchitectureTest {
           .whereLayer("findings")
           .mayOnlyBeAccessedByLayers("advice", "lessons", "report", "handbook", "accuracy")
           .whereLayer("advice")
-          .mayOnlyBeAccessedByLayers("lessons", "report", "handbook", "accuracy")
+          .mayOnlyBeAccessedByLayers("lessons", "report", "handbook", "accuracy", "web", "cli")
           .whereLayer("lessons")
           .mayOnlyBeAccessedByLayers("report", "handbook", "web", "cli")
           .whereLayer("rules")
