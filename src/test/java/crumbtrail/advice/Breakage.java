@@ -34,6 +34,7 @@ enum Breakage {
   CUT_HOT("cut after five minutes", Set.of("cut-while-warm"));
 
   private final String words;
+
   @SuppressWarnings("ImmutableEnumChecker") // Set.of cannot be changed
   private final Set<String> causes;
 
