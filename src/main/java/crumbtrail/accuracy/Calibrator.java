@@ -125,7 +125,7 @@ final class Calibrator {
         best = tried;
       }
     }
-    return LinkFit.fit(best, weighed(observations(best, chance), chance));
+    return LinkFit.fit(best, weighed(observations(best, chance), chance), chance);
   }
 
   /** Mean over the bakes of what each would have been told falsely, natural log. */
@@ -146,7 +146,7 @@ final class Calibrator {
     for (int left = 0; left < all.size(); left++) {
       List<Listed> others = new ArrayList<>(all);
       List<Observation> here = others.remove(left).causes();
-      Calibration fitted = LinkFit.fit(shares, weighed(others, chance));
+      Calibration fitted = LinkFit.fit(shares, weighed(others, chance), chance);
       claims.add(
           here.stream()
               .map(one -> new Claim(one.standing().probability(fitted), one.right()))

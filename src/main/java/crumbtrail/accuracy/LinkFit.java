@@ -24,6 +24,9 @@ final class LinkFit {
   /** Base, sum, lead, first. */
   private static final int LINK = 4;
 
+  private static final int LEAD = 2;
+  private static final int FIRST = 3;
+
   private LinkFit() {}
 
   /** Whether a bake is judged after it failed, or before anybody saw the loaf. */
@@ -50,11 +53,21 @@ final class LinkFit {
     return observations;
   }
 
-  /** The calibration with the link fitted to these bakes. */
+  /** The calibration with the link fitted to these bakes, all of them failed. */
   static Calibration fit(Calibration start, List<List<Observation>> bakes) {
+    return fit(start, bakes, Chance.FAILED);
+  }
+
+  /** The calibration with the link fitted to these bakes. */
+  static Calibration fit(Calibration start, List<List<Observation>> bakes, Chance chance) {
     double[] link = new double[LINK];
     for (int step = 0; step < STEPS; step++) {
       link = newton(link, bakes);
+      if (chance == Chance.AHEAD) {
+        // Nothing has to be explained yet, so causes take nothing from each other.
+        link[LEAD] = 0;
+        link[FIRST] = 0;
+      }
     }
     return start.withLink(start.unnamed(), link);
   }

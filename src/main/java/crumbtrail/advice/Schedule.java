@@ -4,6 +4,7 @@ import crumbtrail.findings.Reasoning;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Remedy;
 import crumbtrail.pantry.Pantry;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Stage;
@@ -23,6 +24,9 @@ final class Schedule {
   private static final double FIRST = 30;
 
   private static final double FRIDGE = 4;
+
+  /** A dough this far from ripe, in times ready, is not as it should be. */
+  private static final double OFF = 0.2;
 
   private final Reasoning reasoning;
   private final Knobs knobs;
@@ -132,6 +136,16 @@ final class Schedule {
     Trial trial = Trial.of(reasoning, sheet);
     OptionalDouble value = new Turner(reasoning, trial, aim, knob).value();
     if (value.isEmpty()) {
+      Knob.reading(trial.workup(), reading)
+          .filter(found -> Math.abs(found - 1) > OFF)
+          .ifPresent(
+              found ->
+                  notes.add(
+                      "No setting of the "
+                          + knob.kind().name()
+                          + " makes the dough just ripe in these hours; it comes to "
+                          + Amounts.number(found)
+                          + " times ready."));
       return sheet;
     }
     BakeSheet turned = knob.turned(sheet, trial.workup(), value.getAsDouble());

@@ -194,7 +194,12 @@ public record Timetable(List<Step> steps, List<String> untold) {
               .map(
                   stage ->
                       join(
-                          stage.time().map(at -> Amounts.quantity(at.value(), "min")).orElse(""),
+                          process.baking().stages().size() == 1
+                              ? ""
+                              : stage
+                                  .time()
+                                  .map(at -> Amounts.quantity(at.value(), "min"))
+                                  .orElse(""),
                           stage
                               .oven()
                               .map(at -> "at " + Amounts.quantity(at.value(), "C"))

@@ -1,6 +1,7 @@
 package crumbtrail.advice;
 
 import crumbtrail.findings.Reasoning;
+import crumbtrail.knowledge.KnobKind;
 import crumbtrail.knowledge.Remedy;
 import crumbtrail.knowledge.Style;
 import crumbtrail.sheet.BakeSheet;
@@ -124,8 +125,10 @@ final class Turner {
           Workup workup = reasoning.work(turned);
           return Knob.reading(workup, reading).map(found -> found - aim).orElse(Double.NaN);
         };
-    double low = knob.kind().low();
     double high = knob.kind().high();
+    // A dough of which no yeast is told is taken for one with the usual yeast; so not from nought.
+    boolean amount = knob.kind().turns() == KnobKind.Turns.INGREDIENT;
+    double low = knob.kind().low() + (amount ? (high - knob.kind().low()) / 200 : 0);
     double atLow = miss.applyAsDouble(low);
     double atHigh = miss.applyAsDouble(high);
     if (Double.isNaN(atHigh)) {

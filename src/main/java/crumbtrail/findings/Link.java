@@ -11,6 +11,8 @@ public final class Link {
   /** Sums and leads beyond these tell nothing more. */
   private static final double SUM_MOST = 20;
 
+  private static final double SUM_LEAST = -40;
+
   private static final double LEAD_LEAST = -25;
   private static final double LEAD_MOST = 10;
 
@@ -62,7 +64,7 @@ public final class Link {
     double others = Math.max(odds(unnamed), field - odds(sum));
     double lead = sum - 10 * Math.log10(others);
     return new Standing(
-        clipped(sum, -SUM_MOST, SUM_MOST) / 10, clipped(lead, LEAD_LEAST, LEAD_MOST) / 10, first);
+        clipped(sum, SUM_LEAST, SUM_MOST) / 10, clipped(lead, LEAD_LEAST, LEAD_MOST) / 10, first);
   }
 
   private static double odds(double decibans) {

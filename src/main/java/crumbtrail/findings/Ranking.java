@@ -25,6 +25,9 @@ public final class Ranking {
   /** The weight of a plain word; less than this does not single out a finer cause. */
   private static final double PLAIN = 5;
 
+  /** That nothing speaks for a cause speaks against it, as plainly as a plain word. Our choice. */
+  private static final double SILENCE = 6;
+
   // Of equal words the order of names decides, so that the order of arrival never shows.
   private static final Comparator<Evidence> STRONGEST_FIRST =
       Comparator.comparingDouble((Evidence one) -> -Math.abs(one.decibans()))
@@ -90,6 +93,9 @@ public final class Ranking {
         Stream.concat(unsupported.stream(), supported.stream())
             .mapToDouble(Finding::decibans)
             .toArray();
+    for (int place = 0; place < unsupported.size(); place++) {
+      sums[place] -= SILENCE;
+    }
     Link.Standing[] standings = Link.standings(weights.calibration().unnamed(), sums);
     Map<String, Double> unspoken = new HashMap<>();
     for (int place = 0; place < unsupported.size(); place++) {
