@@ -52,6 +52,10 @@ public record Correction(
   public enum Verdict {
     /** The risk falls, and no other rises beyond what is sound. */
     HELPS("helps"),
+    /**
+     * The sheet does not tell where it stands, so nothing can be checked: a step, and look again.
+     */
+    UNTOLD("cannot be checked, since the sheet does not tell how it was"),
     /** The risk stays as it is, as far as the sheet and the models can tell. */
     NOT_SEEN("makes no difference that the models can see"),
     /** The risk rises, or that of another cause does. */

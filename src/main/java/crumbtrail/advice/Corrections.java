@@ -99,7 +99,9 @@ public final class Corrections {
         before.risk(remedy.cause()),
         after.risk(remedy.cause()),
         after.moved(before, remedy.cause()),
-        after.against(before, remedy.cause()),
+        change.sheet().equals(before.sheet())
+            ? Correction.Verdict.UNTOLD
+            : after.against(before, remedy.cause()),
         change.sheet());
   }
 
@@ -125,8 +127,8 @@ public final class Corrections {
     }
     BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value.getAsDouble());
     KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
-    String change = remedy.does() == null ? words.change() : remedy.does();
-    return Optional.of(new Change(turned, change, words.from(), words.to()));
+    String change = remedy.does() == null ? words.change(remedy.step()) : remedy.does();
+    return Optional.of(new Change(turned, change, words.from(), words.to(value.getAsDouble())));
   }
 
   // The sheet does not say where the knob stands: which way, and how far from there.

@@ -106,7 +106,10 @@ public final class Knob {
       case PREFERMENT_TEMPERATURE -> Stays.aheadAt(sheet, value);
       case LIQUID_TEMPERATURE -> liquid(sheet, workup, value);
       case OVEN ->
-          sheet.with(Heat.shifted(process, value - reading(workup, "oven mean").orElse(value)));
+          sheet.with(
+              Heat.told(process)
+                  ? Heat.shifted(process, value - reading(workup, "oven mean").orElse(value))
+                  : Heat.at(process, value));
       case BAKE_TIME -> sheet.with(Heat.lasting(process, value));
       case TIN -> tin(sheet, workup, value);
       case FIELD -> field(sheet, kind.at(), text(value));

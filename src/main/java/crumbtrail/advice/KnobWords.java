@@ -20,11 +20,16 @@ final class KnobWords {
     this.after = after;
   }
 
-  /** What to do: "Take more salt: 4 g more." */
-  String change() {
+  /**
+   * What to do: "Take more salt, by 4 g".
+   *
+   * @param step the way the remedy goes, for a sheet that does not tell where the knob stood
+   */
+  String change(String step) {
     Optional<Double> was = knob.value(before.sheet(), before.workup());
     Optional<Double> is = knob.value(turned, after);
-    boolean more = is.orElse(0.0) >= was.orElse(0.0);
+    boolean unknown = was.isEmpty() && step != null;
+    boolean more = unknown ? !step.startsWith("-") : is.orElse(0.0) >= was.orElse(0.0);
     String lead = more ? knob.kind().more() : knob.kind().less();
     String amount = difference(was, is);
     return amount.isEmpty() ? lead : lead + ", by " + amount;
@@ -51,8 +56,12 @@ final class KnobWords {
     return told(before.sheet(), before.workup());
   }
 
-  String to() {
-    return told(turned, after);
+  /**
+   * @param set what it was set to, for readings that the sheet is too silent to have
+   */
+  String to(double set) {
+    String told = told(turned, after);
+    return told.equals(Corrections.NOT_TOLD) ? quantity(set) : told;
   }
 
   private String difference(Optional<Double> was, Optional<Double> is) {

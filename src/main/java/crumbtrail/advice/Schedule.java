@@ -150,7 +150,12 @@ final class Schedule {
     }
     BakeSheet turned = knob.turned(sheet, trial.workup(), value.getAsDouble());
     KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
-    notes.add("For these times the " + knob.kind().name() + " becomes " + words.to() + ".");
+    notes.add(
+        "For these times the "
+            + knob.kind().name()
+            + " becomes "
+            + words.to(value.getAsDouble())
+            + ".");
     return turned;
   }
 }

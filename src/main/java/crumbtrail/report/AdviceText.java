@@ -63,10 +63,23 @@ public final class AdviceText {
         .toList();
   }
 
+  /** Steps to try where the sheet does not tell how it was, so that nothing can be checked. */
+  static List<String> steps(Report report, int most) {
+    return report.corrections().stream()
+        .filter(AdviceText::untold)
+        .limit(most)
+        .map(one -> change(one) + " " + one.why())
+        .toList();
+  }
+
+  private static boolean untold(CorrectionLine one) {
+    return one.verdict().startsWith("cannot be checked");
+  }
+
   /** Other ways, tried and not taken. */
   static List<String> others(Report report, int most) {
     return report.corrections().stream()
-        .filter(one -> !one.recommended())
+        .filter(one -> !one.recommended() && !untold(one))
         .limit(most)
         .map(one -> change(one) + " " + recheck(one))
         .toList();

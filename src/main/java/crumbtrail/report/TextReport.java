@@ -13,6 +13,7 @@ public final class TextReport {
   private static final int CAUSES_SHOWN = 5;
   private static final int SIGNS_SHOWN = 6;
   private static final int OTHERS_SHOWN = 4;
+  private static final int STEPS_SHOWN = 3;
   private static final int BAR = 20;
   private static final int NAME = 50;
   private static final String ROW = "%-21s %-16s %-12s %s";
@@ -138,6 +139,7 @@ public final class TextReport {
   private void advice(Report report) {
     String heading = report.foresight() == null ? "What to change" : "Change before you start";
     list(heading, AdviceText.recommended(report));
+    list("One step, and look again", AdviceText.steps(report, STEPS_SHOWN));
     list("Also tried", AdviceText.others(report, OTHERS_SHOWN));
     if (report.foresight() != null) {
       list(
