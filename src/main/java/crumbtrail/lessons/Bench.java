@@ -43,7 +43,7 @@ final class Bench {
   /** The bake at a setting. */
   Stand at(Knob knob, double setting) {
     Workup turned = reasoning.work(knob.turned(sheet, workup, setting));
-    return new Stand(setting, turned, reasoning.judge(turned));
+    return new Stand(setting, turned, reasoning.foresee(turned));
   }
 
   /** The same bench with one knob left at a setting. */

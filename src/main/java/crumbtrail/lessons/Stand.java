@@ -9,7 +9,7 @@ import crumbtrail.workup.Workup;
  *
  * @param at the setting
  * @param workup what was worked out
- * @param findings what the rules make of it, nothing having been seen
+ * @param findings how likely each cause is to strike, as before any bake
  */
 record Stand(double at, Workup workup, Findings findings) {
   /** A cause leads if it comes first and is at least this likely: our choice. */

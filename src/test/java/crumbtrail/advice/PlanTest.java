@@ -35,7 +35,7 @@ class PlanTest {
 
   private static final List<Advised> CASES = cases();
 
-  // The share is asked for; what was measured stands in docs/advice.md.
+  // The share is asked for; what was measured stands in docs/post-mortem.md.
   @Test
   void all_that_is_recommended_lowers_the_leading_risk_and_raises_no_other() {
     List<String> notLower = new ArrayList<>();

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 class CourseTest {
   private static final Course COURSE = new Course(RuleBase.bundled());
 
-  /** From hardly likely to likelier than not, or nearly. */
-  private static final double MOVES = 0.4;
+  // From what nobody would name to what leads a bake that is still to come.
+  private static final double MOVES = Stand.LEADS;
 
   static IntStream lessons() {
     return IntStream.rangeClosed(1, COURSE.all().size());
