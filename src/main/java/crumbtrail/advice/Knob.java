@@ -12,6 +12,7 @@ import crumbtrail.pantry.Pantry;
 import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetFields;
+import crumbtrail.workup.MixWarmth;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.math.BigDecimal;
@@ -27,9 +28,6 @@ import java.util.function.Predicate;
  * leaves the sheet as it is. Immutable.
  */
 public final class Knob {
-  /** Warming of a dough by a degree of its liquid, where the formula does not tell (60 % water). */
-  private static final double USUAL_SHARE = 0.58;
-
   private final KnobKind kind;
   private final Pantry pantry;
 
@@ -202,18 +200,9 @@ public final class Knob {
     if (measured.isEmpty()) {
       return turned;
     }
-    double from = was.orElseGet(() -> reading(workup, "room").orElse(21.0));
-    double dough = measured.get() + share(workup) * (celsius - from);
+    double from = was.orElseGet(() -> reading(workup, "room").orElse(MixWarmth.KITCHEN));
+    double dough = measured.get() + MixWarmth.liquidShare(workup.formula()) * (celsius - from);
     return field(turned, "mixing.doughTemperature", Text.of(dough, 1) + " C");
-  }
-
-  // Specific heats of water and flour, kJ/kg K: 4.2 and 1.8 (see docs/science).
-  private static double share(Workup workup) {
-    return workup
-        .formula()
-        .reading("hydration")
-        .map(level -> level.value() * 4.2 / (level.value() * 4.2 + 100 * 1.8))
-        .orElse(USUAL_SHARE);
   }
 
   private static BakeSheet tin(BakeSheet sheet, Workup workup, double room) {

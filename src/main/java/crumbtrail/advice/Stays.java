@@ -14,9 +14,6 @@ import java.util.function.UnaryOperator;
 
 /** The stays of a dough in first rise or final proof, in the warm or in the refrigerator. */
 final class Stays {
-  /** Colder than this is a refrigerator, °C; the same as where the rise is worked out. */
-  private static final double COLD = 12;
-
   private static final double ROOM = 24;
 
   private final BakeSheet sheet;
@@ -115,14 +112,14 @@ final class Stays {
   static Optional<Double> coldMinutes(BakeSheet sheet) {
     List<Stage> all = new ArrayList<>(sheet.process().bulk());
     all.addAll(sheet.process().proof());
-    return minutes(all, stage -> !warm(stage));
+    return minutes(all, Stage::isCold);
   }
 
   static Optional<Double> coldCelsius(BakeSheet sheet) {
     List<Stage> all = new ArrayList<>(sheet.process().bulk());
     all.addAll(sheet.process().proof());
     return all.stream()
-        .filter(stage -> !warm(stage))
+        .filter(Stage::isCold)
         .flatMap(stage -> stage.temperature().stream())
         .map(Quantity::value)
         .max(Double::compare);
@@ -182,7 +179,7 @@ final class Stays {
 
   private static BakeSheet cold(BakeSheet sheet, UnaryOperator<Stage> change) {
     BakeProcess old = sheet.process();
-    Predicate<Stage> cold = stage -> !warm(stage);
+    Predicate<Stage> cold = Stage::isCold;
     return sheet.with(
         old.withBulk(each(old.bulk(), cold, change)).withProof(each(old.proof(), cold, change)));
   }
@@ -200,7 +197,7 @@ final class Stays {
   }
 
   private static boolean warm(Stage stage) {
-    return stage.temperature().map(celsius -> celsius.value() >= COLD).orElse(true);
+    return !stage.isCold();
   }
 
   private static List<Stage> each(

@@ -30,7 +30,6 @@ public record Timetable(List<Step> steps, List<String> untold) {
 
   private static final double MIXING = 12;
   private static final double COOLING = 120;
-  private static final double COLD = 12;
 
   public Timetable {
     steps = List.copyOf(steps);
@@ -151,7 +150,6 @@ public record Timetable(List<Step> steps, List<String> untold) {
       if (stage.time().isEmpty()) {
         untold.add(key.equals("bulk") ? "first rise" : "final proof");
       }
-      double celsius = stage.temperature().map(Quantity::value).orElse(COLD);
       String how =
           join(
               stage.temperature().map(at -> "at " + Amounts.quantity(at.value(), "C")).orElse(""),
@@ -161,7 +159,7 @@ public record Timetable(List<Step> steps, List<String> untold) {
                   .map(folds -> folds == 1 ? "fold once" : "fold " + folds + " times")
                   .orElse(""),
               stage.covered().filter(covered -> covered).map(covered -> "covered").orElse(""));
-      step(celsius < COLD ? "retard" : key, stage.time().map(Quantity::value).orElse(0.0), how);
+      step(stage.isCold() ? "retard" : key, stage.time().map(Quantity::value).orElse(0.0), how);
     }
 
     private static String mixing(BakeProcess process) {

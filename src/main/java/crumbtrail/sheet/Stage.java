@@ -17,4 +17,12 @@ public record Stage(
     Optional<Quantity> temperature,
     Optional<Integer> folds,
     Optional<Boolean> covered,
-    Optional<Quantity> humidity) {}
+    Optional<Quantity> humidity) {
+  /** Colder than this is a refrigerator, °C (our choice: between a cellar and a fridge). */
+  public static final double COLD = 12;
+
+  /** Whether it was in a refrigerator; a place of which nothing is told is warm. */
+  public boolean isCold() {
+    return temperature.map(celsius -> celsius.value() < COLD).orElse(false);
+  }
+}

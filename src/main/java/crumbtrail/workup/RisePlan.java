@@ -136,7 +136,7 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
     for (int part = 1; part <= parts; part++) {
       steps.add(
           new Step(
-              celsius < RiseTimes.COLD ? "fridge" : name,
+              celsius < Stage.COLD ? "fridge" : name,
               body,
               new Surroundings(time.value() / parts, celsius, transfer(stage, celsius)),
               part < parts ? FOLDED : 1,
@@ -146,7 +146,7 @@ record RisePlan(List<Step> bulk, List<Step> proof, boolean knockedBack) {
   }
 
   private static double transfer(Stage stage, double celsius) {
-    if (celsius < RiseTimes.COLD) {
+    if (celsius < Stage.COLD) {
       return Surroundings.FRIDGE;
     }
     // Whoever states the humidity has a cabinet.

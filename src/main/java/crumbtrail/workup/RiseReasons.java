@@ -4,6 +4,7 @@ import crumbtrail.dough.DoughState;
 import crumbtrail.dough.Fermentation;
 import crumbtrail.dough.Surroundings;
 import crumbtrail.knowledge.Style;
+import crumbtrail.sheet.Stage;
 import crumbtrail.workup.Reading.Known;
 import java.util.List;
 
@@ -88,7 +89,7 @@ final class RiseReasons {
   private static Surroundings usual(RisePlan.Step step, Style.Spell habit) {
     Surroundings place = step.place();
     double celsius = habit == null ? RisePlan.ROOM_RISE : habit.celsius();
-    if (place.celsius() < RiseTimes.COLD) {
+    if (place.celsius() < Stage.COLD) {
       celsius = USUAL_FRIDGE;
     }
     return new Surroundings(place.minutes(), celsius, place.transfer());

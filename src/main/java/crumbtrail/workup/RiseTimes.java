@@ -11,9 +11,6 @@ import java.util.Optional;
 
 /** Times and temperatures of bulk and proof as the sheet states them. */
 final class RiseTimes {
-  /** Below this temperature a stage counts as cold, °C. */
-  static final double COLD = 12;
-
   private RiseTimes() {}
 
   static void work(BakeProcess process, ReadingList readings) {
@@ -31,7 +28,7 @@ final class RiseTimes {
   private static void cold(BakeProcess process, ReadingList readings) {
     List<Stage> cold = new ArrayList<>(process.bulk());
     cold.addAll(process.proof());
-    cold.removeIf(stage -> stage.temperature().map(t -> t.value() >= COLD).orElse(true));
+    cold.removeIf(stage -> !stage.isCold());
     double hours =
         cold.stream().flatMap(s -> s.time().stream()).mapToDouble(Quantity::value).sum() / 60;
     if (hours > 0) {

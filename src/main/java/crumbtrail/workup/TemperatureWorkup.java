@@ -32,7 +32,7 @@ final class TemperatureWorkup {
   private static final double MOST_WARMING = 9;
 
   // Sixty parts of liquid to a hundred of flour where the formula tells none (common practice).
-  private static final double USUAL_LIQUID = 60;
+  static final double USUAL_LIQUID = 60;
 
   static void work(BakeProcess process, ReadingList readings, Formula formula) {
     readings.measured("room", process.room());
