@@ -12,6 +12,7 @@ import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetFields;
 import crumbtrail.workup.Heard;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -38,6 +39,11 @@ public final class Corrections {
   private final Knobs knobs;
 
   /**
+   * A sheet is tried alone, then in company, then as the next bake: the same sheet, the same trial.
+   */
+  private final Map<BakeSheet, Trial> trials = new HashMap<>();
+
+  /**
    * @param reasoning the pipeline
    * @param catalogue lists the remedies
    * @param pantry what ingredients are
@@ -51,7 +57,7 @@ public final class Corrections {
 
   /** Every correction for a cause that can be made on this sheet, the most helpful first. */
   public List<Correction> of(BakeSheet sheet, String cause) {
-    return of(Trial.of(reasoning, sheet), cause);
+    return of(trial(sheet), cause);
   }
 
   List<Correction> of(Trial trial, String cause) {
@@ -67,6 +73,11 @@ public final class Corrections {
           return verdict != 0 ? verdict : Double.compare(one.riskAfter(), other.riskAfter());
         });
     return corrections;
+  }
+
+  /** The sheet as a bake that is still to come. */
+  Trial trial(BakeSheet sheet) {
+    return trials.computeIfAbsent(sheet, one -> Trial.of(reasoning, one));
   }
 
   Reasoning reasoning() {
@@ -88,7 +99,7 @@ public final class Corrections {
   }
 
   private Correction checked(Change change, Trial before, Remedy remedy) {
-    Trial after = Trial.of(reasoning, change.sheet());
+    Trial after = trial(change.sheet());
     return new Correction(
         remedy,
         remedy.turn() == null ? "" : remedy.turn(),
@@ -118,7 +129,7 @@ public final class Corrections {
       return Optional.empty();
     }
     Knob knob = found.get();
-    OptionalDouble value = new Turner(reasoning, trial, remedy, knob).value();
+    OptionalDouble value = new Turner(reasoning, trial, remedy.aim(), knob).value();
     if (value.isEmpty()) {
       boolean told = knob.value(trial.sheet(), trial.workup()).isPresent();
       return told || remedy.step() == null
@@ -127,14 +138,15 @@ public final class Corrections {
     }
     BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value.getAsDouble());
     KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
-    String change = remedy.does() == null ? words.change(remedy.step()) : remedy.does();
+    String change = remedy.does() == null ? words.change(remedy.aim().step()) : remedy.does();
     return Optional.of(new Change(turned, change, words.from(), words.to(value.getAsDouble())));
   }
 
   // The sheet does not say where the knob stands: which way, and how far from there.
   private static Change blind(Trial trial, Remedy remedy, Knob knob) {
-    String words = remedy.does() == null ? KnobWords.lead(knob, remedy.step()) : remedy.does();
-    return new Change(trial.sheet(), words, NOT_TOLD, KnobWords.step(knob, remedy.step()));
+    String words =
+        remedy.does() == null ? KnobWords.lead(knob, remedy.aim().step()) : remedy.does();
+    return new Change(trial.sheet(), words, NOT_TOLD, KnobWords.step(knob, remedy.aim().step()));
   }
 
   private Optional<Change> swapped(Change change, Remedy remedy) {

@@ -15,8 +15,6 @@ import crumbtrail.sheet.SheetFields;
 import crumbtrail.workup.MixWarmth;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -116,9 +114,7 @@ public final class Knob {
 
   /** A value as a baker can set it, within the ends of the knob. */
   public double settable(double value) {
-    double stepped = Math.round(value / kind.step()) * kind.step();
-    double within = Math.max(kind.low(), Math.min(kind.high(), stepped));
-    return BigDecimal.valueOf(within).setScale(4, RoundingMode.HALF_UP).doubleValue();
+    return kind.settable(value);
   }
 
   /** Grams of its ingredient on a sheet; empty if it turns something else, or there are none. */

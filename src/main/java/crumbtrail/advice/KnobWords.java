@@ -1,6 +1,7 @@
 package crumbtrail.advice;
 
 import crumbtrail.knowledge.KnobKind.Turns;
+import crumbtrail.knowledge.Remedy.Step;
 import crumbtrail.quantity.Amounts;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Workup;
@@ -25,31 +26,26 @@ final class KnobWords {
    *
    * @param step the way the remedy goes, for a sheet that does not tell where the knob stood
    */
-  String change(String step) {
+  String change(Step step) {
     Optional<Double> was = knob.value(before.sheet(), before.workup());
     Optional<Double> is = knob.value(turned, after);
     boolean unknown = was.isEmpty() && step != null;
-    boolean more = unknown ? !step.startsWith("-") : is.orElse(0.0) >= was.orElse(0.0);
+    boolean more = unknown ? !step.down() : is.orElse(0.0) >= was.orElse(0.0);
     String lead = more ? knob.kind().more() : knob.kind().less();
     String amount = difference(was, is);
     return amount.isEmpty() ? lead : lead + ", by " + amount;
   }
 
   /** Which way a step turns a knob. */
-  static String lead(Knob knob, String step) {
-    return step.startsWith("-") ? knob.kind().less() : knob.kind().more();
+  static String lead(Knob knob, Step step) {
+    return step.down() ? knob.kind().less() : knob.kind().more();
   }
 
-  /** A step as a baker reads it: "15 °C less", "a quarter more". */
-  static String step(Knob knob, String step) {
-    String amount = step.substring(1).strip();
-    String way = step.startsWith("-") ? " less than now" : " more than now";
-    boolean share = amount.endsWith("%") && amount.contains(" ");
-    return (share
-            ? amount
-            : Amounts.quantity(
-                Double.parseDouble(amount.replace("%", "").strip()), knob.kind().unit()))
-        + way;
+  /** A step as a baker reads it: "15 °C less than now", "25 % more than now". */
+  static String step(Knob knob, Step step) {
+    double amount = Math.abs(step.amount());
+    return Amounts.quantity(amount, step.share() ? "%" : knob.kind().unit())
+        + (step.down() ? " less than now" : " more than now");
   }
 
   String from() {

@@ -11,7 +11,6 @@ import crumbtrail.sheet.Stage;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -117,22 +116,7 @@ final class Schedule {
 
   private BakeSheet solved(BakeSheet sheet, String key, String reading) {
     Knob knob = knobs.named(key).orElseThrow();
-    Remedy aim =
-        new Remedy(
-            "",
-            null,
-            key,
-            reading,
-            "1",
-            null,
-            Map.of(),
-            List.of(),
-            List.of(),
-            null,
-            List.of(),
-            List.of(),
-            "",
-            "common practice");
+    Remedy.Aim aim = new Remedy.Aim(reading, "1", null);
     Trial trial = Trial.of(reasoning, sheet);
     OptionalDouble value = new Turner(reasoning, trial, aim, knob).value();
     if (value.isEmpty()) {

@@ -2,7 +2,7 @@ package crumbtrail.advice;
 
 import crumbtrail.findings.Reasoning;
 import crumbtrail.knowledge.KnobKind;
-import crumbtrail.knowledge.Remedy;
+import crumbtrail.knowledge.Remedy.Aim;
 import crumbtrail.knowledge.Style;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Workup;
@@ -23,13 +23,13 @@ final class Turner {
 
   private final Reasoning reasoning;
   private final Trial trial;
-  private final Remedy remedy;
+  private final Aim aim;
   private final Knob knob;
 
-  Turner(Reasoning reasoning, Trial trial, Remedy remedy, Knob knob) {
+  Turner(Reasoning reasoning, Trial trial, Aim aim, Knob knob) {
     this.reasoning = reasoning;
     this.trial = trial;
-    this.remedy = remedy;
+    this.aim = aim;
     this.knob = knob;
   }
 
@@ -47,19 +47,19 @@ final class Turner {
   }
 
   private OptionalDouble aimed(OptionalDouble now) {
-    if (remedy.to() == null) {
+    if (aim.to() == null) {
       return OptionalDouble.empty();
     }
-    String reading = remedy.until() == null ? own() : remedy.until();
-    OptionalDouble aim = aim(reading);
-    if (aim.isEmpty()) {
+    String reading = aim.until() == null ? own() : aim.until();
+    OptionalDouble wanted = wanted(reading);
+    if (wanted.isEmpty()) {
       return OptionalDouble.empty();
     }
     double value;
-    if (remedy.until() == null) {
-      value = aim.getAsDouble();
+    if (aim.until() == null) {
+      value = wanted.getAsDouble();
     } else {
-      OptionalDouble solved = solved(reading, aim.getAsDouble());
+      OptionalDouble solved = solved(reading, wanted.getAsDouble());
       if (solved.isEmpty()) {
         return solved;
       }
@@ -77,8 +77,8 @@ final class Turner {
         : knob.kind().reading();
   }
 
-  private OptionalDouble aim(String reading) {
-    String to = remedy.to();
+  private OptionalDouble wanted(String reading) {
+    String to = aim.to();
     if (!WORDS.contains(to)) {
       return OptionalDouble.of(Double.parseDouble(to));
     }
@@ -99,31 +99,28 @@ final class Turner {
   }
 
   private boolean rightWay(double now, double then) {
-    return remedy.step() == null || remedy.step().startsWith("-") == (then < now);
+    return aim.step() == null || aim.step().down() == (then < now);
   }
 
   // Where the reading is as it should be and the signs say otherwise, the models miss something:
   // one step in the right direction, and look again.
   private OptionalDouble stepped(OptionalDouble now) {
-    if (remedy.step() == null || now.isEmpty()) {
+    if (aim.step() == null || now.isEmpty()) {
       return OptionalDouble.empty();
     }
-    String step = remedy.step().strip();
-    boolean share = step.endsWith("%") && step.contains(" ");
-    double amount = Double.parseDouble(step.replace("%", "").strip());
     double from = now.getAsDouble();
-    double to = knob.settable(share ? from * (1 + amount / 100) : from + amount);
+    double to = knob.settable(aim.step().from(from));
     return Math.abs(to - from) < knob.kind().step() / 2
         ? OptionalDouble.empty()
         : OptionalDouble.of(to);
   }
 
-  private OptionalDouble solved(String reading, double aim) {
+  private OptionalDouble solved(String reading, double wanted) {
     DoubleUnaryOperator miss =
         value -> {
           BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
           Workup workup = reasoning.work(turned);
-          return Knob.reading(workup, reading).map(found -> found - aim).orElse(Double.NaN);
+          return Knob.reading(workup, reading).map(found -> found - wanted).orElse(Double.NaN);
         };
     double high = knob.kind().high();
     // A dough of which no yeast is told is taken for one with the usual yeast; so not from nought.
@@ -143,11 +140,11 @@ final class Turner {
       return OptionalDouble.empty();
     }
     if (atLow * atHigh > 0) {
-      return nearest(reading, aim, low, atLow, high, atHigh);
+      return nearest(reading, wanted, low, atLow, high, atHigh);
     }
     BracketingNthOrderBrentSolver solver =
         new BracketingNthOrderBrentSolver(
-            1e-4, knob.kind().step() / 4, NEAR * Math.max(0.05, Math.abs(aim)), 4);
+            1e-4, knob.kind().step() / 4, NEAR * Math.max(0.05, Math.abs(wanted)), 4);
     try {
       return OptionalDouble.of(solver.solve(EVALUATIONS, miss::applyAsDouble, low, high));
     } catch (MathRuntimeException notFound) {
@@ -158,9 +155,9 @@ final class Turner {
 
   // The aim is out of reach; as near as the knob goes, if that is much nearer than now.
   private OptionalDouble nearest(
-      String reading, double aim, double low, double atLow, double high, double atHigh) {
+      String reading, double wanted, double low, double atLow, double high, double atHigh) {
     double now =
-        Knob.reading(trial.workup(), reading).map(found -> Math.abs(found - aim)).orElse(0.0);
+        Knob.reading(trial.workup(), reading).map(found -> Math.abs(found - wanted)).orElse(0.0);
     boolean lowNearer = Math.abs(atLow) < Math.abs(atHigh);
     double best = Math.min(Math.abs(atLow), Math.abs(atHigh));
     return best < now / 2 ? OptionalDouble.of(lowNearer ? low : high) : OptionalDouble.empty();

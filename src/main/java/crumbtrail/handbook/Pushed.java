@@ -53,12 +53,13 @@ record Pushed(double usual, double pushed, Style style) {
     if (base.isEmpty() || remedy.step() == null) {
       return Optional.empty();
     }
-    double usual = settable(base.get(), knob);
+    double usual = knob.settable(base.get());
     boolean up = !RemedyWords.up(remedy);
-    double step = step(remedy.step(), usual);
+    Remedy.Step told = remedy.aim().step();
+    double step = Math.abs(told.from(usual) - usual);
     double steps = knob.turns() == Turns.LIQUID_TEMPERATURE ? LIQUID_STEPS : STEPS;
     double far = usual + (up ? 1 : -1) * steps * step;
-    if (remedy.step().contains("%") && !up) {
+    if (told.share() && !up) {
       far = usual / (1 + steps * step / usual);
     }
     if (up && knob.turns() == Turns.INGREDIENT && aim(remedy).isEmpty()) {
@@ -70,7 +71,7 @@ record Pushed(double usual, double pushed, Style style) {
                   .map(range -> range.high() + (range.high() - range.low()) / 2)
                   .orElse(far));
     }
-    double pushed = settable(Math.max(knob.low(), Math.min(knob.high(), far)), knob);
+    double pushed = knob.settable(far);
     boolean none = pushed == 0 && usual >= step;
     boolean enough =
         none
@@ -86,17 +87,6 @@ record Pushed(double usual, double pushed, Style style) {
     return remedy.until() == null && remedy.to() != null && remedy.to().matches("-?[0-9.]+")
         ? Optional.of(Double.parseDouble(remedy.to()))
         : Optional.empty();
-  }
-
-  private static double step(String step, double usual) {
-    double size = Double.parseDouble(step.substring(1).replace("%", "").strip());
-    return step.contains("%") ? usual * size / 100 : size;
-  }
-
-  // As a baker can set it; below one step as finely as the number is.
-  private static double settable(double value, KnobKind knob) {
-    double whole = Math.round(value / knob.step());
-    return Math.round(whole * knob.step() * 1000) / 1000.0;
   }
 
   private static Optional<Style.Range> range(KnobKind knob, Style style) {

@@ -54,7 +54,7 @@ final class RemedyWords {
 
   /** Whether a remedy turns its knob up. */
   static boolean up(Remedy remedy) {
-    return remedy.step() == null || !remedy.step().startsWith("-");
+    return remedy.step() == null || !remedy.aim().step().down();
   }
 
   private String aim(Remedy remedy, KnobKind knob) {
@@ -72,7 +72,7 @@ final class RemedyWords {
           case "high" -> "until " + reading + " is at the upper end of what is usual for the bread";
           default -> "until " + reading + " is " + number(Double.parseDouble(to), unit);
         };
-    return remedy.step() == null ? aim : aim + "; for a start, " + step(remedy.step(), knob);
+    return remedy.step() == null ? aim : aim + "; for a start, " + step(remedy.aim().step(), knob);
   }
 
   private static String number(double value, String unit) {
@@ -82,11 +82,10 @@ final class RemedyWords {
     return Amounts.quantity(value, unit);
   }
 
-  private static String step(String step, KnobKind knob) {
-    String size = step.substring(1).strip();
-    String unit = knob.unit().equals("%") ? "points" : knob.unit();
-    String amount = size.endsWith("%") ? size : Amounts.quantity(Double.parseDouble(size), unit);
-    return amount + (step.startsWith("-") ? " less" : " more");
+  private static String step(Remedy.Step step, KnobKind knob) {
+    String points = knob.unit().equals("%") ? "points" : knob.unit();
+    return Amounts.quantity(Math.abs(step.amount()), step.share() ? "%" : points)
+        + (step.down() ? " less" : " more");
   }
 
   private static String breads(Remedy remedy) {

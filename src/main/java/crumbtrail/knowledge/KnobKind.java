@@ -2,6 +2,8 @@ package crumbtrail.knowledge;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -41,6 +43,13 @@ public record KnobKind(
 
   public KnobKind {
     pick = pick == null ? List.of() : List.copyOf(pick);
+  }
+
+  /** A value as a baker can set it, within the ends of the knob. */
+  public double settable(double value) {
+    double stepped = Math.round(value / step) * step;
+    double within = Math.max(low, Math.min(high, stepped));
+    return BigDecimal.valueOf(within).setScale(4, RoundingMode.HALF_UP).doubleValue();
   }
 
   /** What a knob turns. */

@@ -112,6 +112,7 @@ public final class KnowledgeFolder {
             "mysteries.yaml",
             "knobs.yaml",
             "gaps.yaml",
+            "timetable.yaml",
             "pictures.yaml")) {
       reader.places(entries, file, folder.resolve(file));
     }

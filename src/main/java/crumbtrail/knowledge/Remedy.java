@@ -5,6 +5,8 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What a baker can do about a cause.
@@ -56,6 +58,56 @@ public record Remedy(
   public boolean fits(List<String> tags) {
     return (breads.isEmpty() || breads.stream().anyMatch(tags::contains))
         && not.stream().noneMatch(tags::contains);
+  }
+
+  /** How far its knob is to be turned. */
+  public Aim aim() {
+    return new Aim(until, to, step == null ? null : Step.of(step));
+  }
+
+  /**
+   * How far a knob is to be turned.
+   *
+   * @param until name of the reading that is to reach the aim; null for the knob's own
+   * @param to the aim as a remedy writes it, null where there is none
+   * @param step which way, and how far where the aim is no help; null where it does not say
+   */
+  public record Aim(String until, String to, Step step) {}
+
+  /**
+   * A step as a remedy writes it: "+3" in the unit of the knob, "-20 %" of where it stands.
+   *
+   * @param amount below nought to turn down
+   * @param share whether the amount is a percentage of where the knob stands
+   */
+  public record Step(double amount, boolean share) {
+    private static final Pattern FORM = Pattern.compile("([+-]\\d+(?:\\.\\d+)?)( %)?");
+
+    /** Whether a text is a step. */
+    static boolean isStep(String text) {
+      return FORM.matcher(text.strip()).matches();
+    }
+
+    /**
+     * @throws IllegalArgumentException if it is none
+     */
+    static Step of(String text) {
+      Matcher form = FORM.matcher(text.strip());
+      if (!form.matches()) {
+        throw new IllegalArgumentException("no step: " + text);
+      }
+      return new Step(Double.parseDouble(form.group(1)), form.group(2) != null);
+    }
+
+    /** Whether it turns the knob down. */
+    public boolean down() {
+      return amount < 0;
+    }
+
+    /** Where a knob comes to stand. */
+    public double from(double value) {
+      return share ? value * (1 + amount / 100) : value + amount;
+    }
   }
 
   /**

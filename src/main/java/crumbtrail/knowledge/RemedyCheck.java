@@ -14,7 +14,6 @@ import java.util.stream.Collectors;
 final class RemedyCheck {
   private static final String KNOBS = "knobs.yaml";
   private static final String REMEDIES = "remedies";
-  private static final Pattern STEP = Pattern.compile("[+-]\\d+(\\.\\d+)?( %)?");
   private static final Pattern AIM = Pattern.compile("usual|middle|low|high|-?\\d+(\\.\\d+)?");
 
   private final Knowledge knowledge;
@@ -55,6 +54,7 @@ final class RemedyCheck {
     check.knobs();
     check.remedies();
     check.gaps();
+    check.timetable();
     return check.faults;
   }
 
@@ -119,12 +119,7 @@ final class RemedyCheck {
         AIM.asMatchPredicate(),
         "usual, middle, low, high or a number");
     written(
-        remedy,
-        which,
-        "step",
-        remedy.step(),
-        STEP.asMatchPredicate(),
-        "such as \"+10 %\" or \"-3\"");
+        remedy, which, "step", remedy.step(), Remedy.Step::isStep, "such as \"+10 %\" or \"-3\"");
     if (remedy.why() == null || (remedy.turn() == null && remedy.does() == null)) {
       fault(remedy, which, "", "it does not say what to do, or not why", "Give it does and why");
     }
@@ -147,6 +142,22 @@ final class RemedyCheck {
       if (!unknown.isEmpty()) {
         faults.add(
             places.fault("gaps.yaml", gap.key(), "", "nothing is known of " + unknown, "Mend it"));
+      }
+    }
+  }
+
+  private void timetable() {
+    for (StepKind step : knowledge.timetable()) {
+      for (String bread : step.breads()) {
+        if (!tags.contains(bread)) {
+          faults.add(
+              places.fault(
+                  "timetable.yaml",
+                  step.name(),
+                  "breads",
+                  unknown("breads", bread, tags),
+                  "Use a family of rules/styles"));
+        }
       }
     }
   }
