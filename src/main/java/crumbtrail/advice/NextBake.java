@@ -54,7 +54,7 @@ public record NextBake(
     BakeSheet weighed = FormulaEdit.of(next, pantry).scaled(1);
     Schedule schedule = new Schedule(corrections.reasoning(), catalogue, pantry);
     BakeSheet fitted = titled(schedule.fitted(weighed, wish), before);
-    Trial trial = Trial.of(corrections.reasoning(), fitted);
+    Trial trial = corrections.trial(fitted);
     return new NextBake(
         changes,
         trial.sheet(),

@@ -47,7 +47,7 @@ public record Plan(
    * @param findings what was found on the sheet with its signs
    */
   public static Plan of(Corrections corrections, BakeSheet sheet, Findings findings) {
-    Trial start = Trial.of(corrections.reasoning(), sheet);
+    Trial start = corrections.trial(sheet);
     Planner planner = new Planner(corrections, start);
     List<Correction> tried = new ArrayList<>();
     for (String cause : causes(findings, start)) {
@@ -87,7 +87,7 @@ public record Plan(
     Set<String> raised = new HashSet<>();
     after.forEach(
         (cause, risk) -> {
-          if (risk > Trial.SOUND && risk > before.getOrDefault(cause, 0.0) + 0.05) {
+          if (risk > Trial.SOUND && risk > before.getOrDefault(cause, 0.0) + Trial.TELLING) {
             raised.add(cause);
           }
         });

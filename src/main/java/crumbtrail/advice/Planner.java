@@ -52,12 +52,12 @@ final class Planner {
   List<Correction> mend(String cause) {
     List<Correction> alone = corrections.of(start, cause);
     for (Correction one : taken.isEmpty() ? alone : corrections.of(now, cause)) {
-      Trial after = Trial.of(corrections.reasoning(), one.altered());
+      Trial after = corrections.trial(one.altered());
       if (after.eases(now, cause) && free(one, taken)) {
         Optional<List<Correction>> chain = chain(one, after, cause);
         if (chain.isPresent()) {
           taken.addAll(chain.get());
-          now = Trial.of(corrections.reasoning(), last(chain.get()).altered());
+          now = corrections.trial(last(chain.get()).altered());
           return alone;
         }
       }
@@ -79,7 +79,7 @@ final class Planner {
         return Optional.empty();
       }
       chain.add(next.get());
-      reached = Trial.of(corrections.reasoning(), next.get().altered());
+      reached = corrections.trial(next.get().altered());
     }
     boolean mended = reached.raised(now, cause).isEmpty() && reached.eases(now, cause);
     return mended ? Optional.of(chain) : Optional.empty();

@@ -30,7 +30,7 @@ record Trial(BakeSheet sheet, Workup workup, Findings findings) {
   private static final double FALLEN = 0.9;
 
   /** Risks that move by less than this are not worth telling. Our choice. */
-  private static final double TELLING = 0.05;
+  static final double TELLING = 0.05;
 
   static Trial of(Reasoning reasoning, BakeSheet sheet) {
     BakeSheet unseen = told(reasoning, sheet).unseen();
