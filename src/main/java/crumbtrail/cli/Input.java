@@ -1,5 +1,8 @@
 package crumbtrail.cli;
 
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.Reading;
+import crumbtrail.sheet.SheetReader;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -41,6 +44,19 @@ final class Input {
     } catch (CharacterCodingException fault) {
       throw new BadInput(List.of(shown + " is not UTF-8 text. Save it as UTF-8 and try again."));
     }
+  }
+
+  /**
+   * The bake sheet that the user names.
+   *
+   * @throws BadInput with everything that is wrong with it
+   */
+  static BakeSheet sheet(String name) throws IOException {
+    Reading reading = SheetReader.read(text(name));
+    return reading
+        .sheet()
+        .orElseThrow(
+            () -> BadInput.of(name.equals("-") ? "Standard input" : name, reading.problems()));
   }
 
   private static String withoutMark(String text) {

@@ -7,8 +7,7 @@ import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.report.NextBakeText;
 import crumbtrail.report.Report.NextBakeSheet;
-import crumbtrail.sheet.Reading;
-import crumbtrail.sheet.SheetReader;
+import crumbtrail.sheet.BakeSheet;
 import java.io.PrintWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
@@ -91,13 +90,9 @@ final class NextCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     Wish wish = wish();
-    Reading reading = SheetReader.read(Input.text(sheet));
-    if (reading.sheet().isEmpty()) {
-      throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
-    }
+    BakeSheet bake = Input.sheet(sheet);
     PrintWriter out = spec.commandLine().getOut();
-    NextBakeSheet next =
-        Rules.postMortem(rules, spec.commandLine().getErr()).next(reading.sheet().get(), wish);
+    NextBakeSheet next = Rules.postMortem(rules, spec.commandLine().getErr()).next(bake, wish);
     out.print(format == Format.TEXT ? NextBakeText.of(next) : next.sheet().toPrettyString() + "\n");
     out.flush();
     return 0;

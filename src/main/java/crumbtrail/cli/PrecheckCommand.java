@@ -6,8 +6,7 @@ import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
 import crumbtrail.report.TextReport;
-import crumbtrail.sheet.Reading;
-import crumbtrail.sheet.SheetReader;
+import crumbtrail.sheet.BakeSheet;
 import crumbtrail.web.HtmlReport;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
@@ -43,13 +42,10 @@ final class PrecheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    Reading reading = SheetReader.read(Input.text(sheet));
-    if (reading.sheet().isEmpty()) {
-      throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
-    }
+    BakeSheet bake = Input.sheet(sheet);
     PrintWriter out = spec.commandLine().getOut();
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
-    Report report = postMortem.precheck(reading.sheet().get());
+    Report report = postMortem.precheck(bake);
     out.print(
         switch (format) {
           case TEXT -> TextReport.of(report);

@@ -7,8 +7,7 @@ import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
 import crumbtrail.report.TextReport;
-import crumbtrail.sheet.Reading;
-import crumbtrail.sheet.SheetReader;
+import crumbtrail.sheet.BakeSheet;
 import crumbtrail.web.HtmlReport;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -65,19 +64,16 @@ final class TraceCommand implements Callable<Integer> {
     if (ask || save != null) {
       checkAsking();
     }
-    Reading reading = SheetReader.read(Input.text(sheet));
-    if (reading.sheet().isEmpty()) {
-      throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
-    }
+    BakeSheet bake = Input.sheet(sheet);
     PrintWriter out = spec.commandLine().getOut();
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
     if (ask) {
-      try (Enquiry enquiry = postMortem.enquire(reading.sheet().get())) {
+      try (Enquiry enquiry = postMortem.enquire(bake)) {
         new AskDialogue(enquiry, Input.answers(), out, save).run();
       }
       return 0;
     }
-    Report report = postMortem.trace(reading.sheet().get());
+    Report report = postMortem.trace(bake);
     out.print(
         switch (format) {
           case TEXT -> TextReport.of(report);

@@ -11,8 +11,6 @@ import crumbtrail.lessons.Vary;
 import crumbtrail.rules.RuleBook;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Problem;
-import crumbtrail.sheet.Reading;
-import crumbtrail.sheet.SheetReader;
 import crumbtrail.web.HtmlLessons;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -106,14 +104,11 @@ final class VaryCommand implements Callable<Integer> {
     if (steps != null && (steps < 2 || steps > Vary.MOST_STEPS)) {
       throw new BadInput(List.of("--steps: say a number from 2 to " + Vary.MOST_STEPS + "."));
     }
-    Reading reading = SheetReader.read(Input.text(sheet));
-    if (reading.sheet().isEmpty()) {
-      throw BadInput.of(sheet.equals("-") ? "Standard input" : sheet, reading.problems());
-    }
+    BakeSheet bake = Input.sheet(sheet);
     PrintWriter out = spec.commandLine().getOut();
     School school = School.of(Rules.ruleBase(rules, spec.commandLine().getErr()));
     List<Turn> turns = turns(school.vary(), wanted);
-    out.print(answer(school, reading.sheet().get(), turns));
+    out.print(answer(school, bake, turns));
     out.flush();
     return 0;
   }
