@@ -15,7 +15,6 @@ import crumbtrail.sheet.SheetFields;
 import crumbtrail.workup.MixWarmth;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -172,12 +171,13 @@ public final class Knob {
   static Predicate<Ingredient> picks(String pick) {
     Predicate<Ingredient> all = any -> true;
     for (String word : pick.split("\\+", -1)) {
-      boolean known = Arrays.stream(Kind.values()).anyMatch(one -> one.word().equals(word));
-      Predicate<Ingredient> one =
-          known
-              ? ingredient -> ingredient.kind().word().equals(word)
-              : ingredient -> ingredient.has(word) || ingredient.key().equals(word);
-      all = all.and(one);
+      // A word may be both: "liquid" is a kind, and whatever is poured has it as a flag.
+      all =
+          all.and(
+              ingredient ->
+                  ingredient.kind().word().equals(word)
+                      || ingredient.has(word)
+                      || ingredient.key().equals(word));
     }
     return all;
   }

@@ -116,7 +116,8 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
                 reading.high(),
                 old.known(),
                 reading.usual(),
-                old.trust()));
+                old.trust(),
+                reading.scale()));
       }
     }
     return new Workup(

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param known how it is known
  * @param usual the usual range for this style, if the style has one
  * @param trust from 0 to 1, how far evidence from this reading can be trusted
+ * @param scale what its nought means
  */
 public record Reading(
     String name,
@@ -21,25 +22,20 @@ public record Reading(
     double high,
     Known known,
     Optional<Style.Range> usual,
-    double trust) {
+    double trust,
+    Scale scale) {
 
   /**
    * Differences near zero have no size of their own; their spread is held against this many units.
    */
   private static final double DIFFERENCE_SCALE = 10;
 
-  /** A value this share of an edge beyond it is far beyond it. */
-  private static final double FAR_SHARE = 0.25;
-
-  /** The same of a temperature: some 3 degrees of a dough, some 20 of an oven. Our choice. */
-  private static final double FAR_WARMER = 0.1;
-
   /**
    * A reading whose trust follows from its spread: a wide spread or an assumed value is a poor
    * witness. The slope is our choice: a spread of a third of the value halves the weight.
    *
-   * @param difference whether the reading is a difference, whose natural zero makes a relative
-   *     spread meaningless
+   * @param scale what its nought means; a difference has no size of its own to hold a spread
+   *     against
    */
   public static Reading of(
       String name,
@@ -48,9 +44,9 @@ public record Reading(
       double high,
       Known known,
       Optional<Style.Range> usual,
-      boolean difference) {
-    double scale = difference ? DIFFERENCE_SCALE : Math.max(Math.abs(value), 1e-9);
-    double spread = Math.min(1, (high - low) / 2 / scale);
+      Scale scale) {
+    double size = scale == Scale.DIFFERENCE ? DIFFERENCE_SCALE : Math.max(Math.abs(value), 1e-9);
+    double spread = Math.min(1, (high - low) / 2 / size);
     boolean shaky = known == Known.ASSUMED || known == Known.EXTRAPOLATED;
     double sure = shaky ? 0.5 : 1;
     // However vague the measure, a value that lies outside the usual range from end to end is
@@ -58,7 +54,26 @@ public record Reading(
     boolean surelyOutside =
         usual.isPresent() && (high < usual.get().low() || low > usual.get().high());
     double trust = sure * (surelyOutside ? 1 : Math.max(0.25, 1 - 1.5 * spread));
-    return new Reading(name, value, low, high, known, usual, trust);
+    return new Reading(name, value, low, high, known, usual, trust, scale);
+  }
+
+  /** What the nought of a scale means, and so how much lies far beyond an edge. */
+  public enum Scale {
+    /** Nought is nothing: a quarter of an edge beyond it is far. Our choice. */
+    AMOUNT(0.25),
+    /**
+     * The nought of a thermometer is only a mark: some 3 degrees of a dough are far, some 20 of an
+     * oven. Our choice.
+     */
+    DEGREES(0.1),
+    /** Nought is no difference. */
+    DIFFERENCE(0.25);
+
+    private final double far;
+
+    Scale(double far) {
+      this.far = far;
+    }
   }
 
   /** How a reading is known. */
@@ -100,21 +115,16 @@ public record Reading(
     }
     Style.Range range = usual.get();
     double half = (range.high() - range.low()) / 2;
-    double far = Math.max(half, share() * Math.abs(range.low()));
+    double far = Math.max(half, scale.far * Math.abs(range.low()));
     double tie = 1e-9 * Math.max(1, Math.abs(range.high()));
     if (value < range.low() - tie) {
       return value < range.low() - far ? Place.FAR_TOO_LOW : Place.LOW;
     }
     if (value > range.high() + tie) {
-      far = Math.max(half, share() * Math.abs(range.high()));
+      far = Math.max(half, scale.far * Math.abs(range.high()));
       return value > range.high() + far ? Place.FAR_TOO_HIGH : Place.HIGH;
     }
     return Place.USUAL;
-  }
-
-  // The nought of a thermometer is far from where dough and ovens are.
-  private double share() {
-    return name.endsWith("temperature") || name.equals("oven mean") ? FAR_WARMER : FAR_SHARE;
   }
 
   /** Whether the value is below the usual range of the style. */

@@ -5,6 +5,7 @@ import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.Style;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.workup.Reading.Known;
+import crumbtrail.workup.Reading.Scale;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,7 +54,6 @@ final class ReadingList {
   void put(String name, double value, double low, double high, Known known) {
     ReadingKind kind = kind(name);
     if (Double.isFinite(value) && Double.isFinite(low) && Double.isFinite(high)) {
-      boolean difference = kind.unit().equals("points") || name.endsWith("margin");
       readings.put(
           name,
           Reading.of(
@@ -63,8 +63,15 @@ final class ReadingList {
               Math.max(high, value),
               known,
               style.range(name).or(() -> Optional.ofNullable(kind.usual())),
-              difference));
+              scale(kind)));
     }
+  }
+
+  private static Scale scale(ReadingKind kind) {
+    if (kind.unit().equals("points") || kind.name().endsWith("margin")) {
+      return Scale.DIFFERENCE;
+    }
+    return kind.unit().equals("C") ? Scale.DEGREES : Scale.AMOUNT;
   }
 
   /** Takes a number with a relative spread: 0.2 stands for 20 % up and down. */

@@ -8,7 +8,6 @@ import crumbtrail.findings.Ranking;
 import crumbtrail.findings.Reasoning;
 import crumbtrail.findings.Weights;
 import crumbtrail.formula.FormulaWorker;
-import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetReader;
@@ -70,18 +69,6 @@ class PlanTest {
           .isCloseTo(FormulaWorker.work(next, RULES.pantry()).doughGrams().value(), within(1e-6));
       assertThat(SheetWriter.write(back)).as(one.name()).isEqualTo(SheetWriter.write(next));
     }
-  }
-
-  // Whatever is done about a cause, something is: every cause of the catalogue has a remedy that
-  // some sheet can take, or says so in words.
-  @Test
-  void every_cause_has_a_remedy() {
-    assertThat(RULES.catalogue().knowledge().causes())
-        .extracting(Cause::key)
-        .allSatisfy(
-            key ->
-                assertThat(RULES.catalogue().knowledge().remedies())
-                    .anyMatch(remedy -> remedy.cause().equals(key)));
   }
 
   @Test

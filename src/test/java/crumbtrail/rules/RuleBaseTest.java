@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 class RuleBaseTest {
   private static final Reading THIN_SALT =
-      Reading.of("salt", 1, 1, 1, Known.MEASURED, Optional.empty(), false);
+      Reading.of("salt", 1, 1, 1, Known.MEASURED, Optional.empty(), Reading.Scale.AMOUNT);
 
   @TempDir Path folder;
   @TempDir Path cache;

@@ -84,7 +84,13 @@ class RuleRunTest {
         double value = reading.value() * (0.5 + random.nextDouble());
         facts.add(
             Reading.of(
-                reading.name(), value, value, value, reading.known(), reading.usual(), false));
+                reading.name(),
+                value,
+                value,
+                value,
+                reading.known(),
+                reading.usual(),
+                reading.scale()));
       } else if (lot != 1 || fact instanceof Bread) {
         facts.add(fact);
       }

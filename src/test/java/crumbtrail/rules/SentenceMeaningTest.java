@@ -320,7 +320,9 @@ class SentenceMeaningTest {
 
   @Test
   void the_least_trusted_reading_sets_the_weight() {
-    Reading vague = new Reading("salt", 1.2, 0.5, 2, Known.ASSUMED, Optional.empty(), 0.4);
+    Reading vague =
+        new Reading(
+            "salt", 1.2, 0.5, 2, Known.ASSUMED, Optional.empty(), 0.4, Reading.Scale.AMOUNT);
 
     Map<String, Double> weights =
         base
@@ -406,7 +408,15 @@ class SentenceMeaningTest {
   private static Set<String> placed(double salt) {
     Style.Range usual = new Style.Range(1.6, 2.2, "common practice");
     Set<String> fired =
-        fired(Reading.of("salt", salt, salt, salt, Known.MEASURED, Optional.of(usual), false));
+        fired(
+            Reading.of(
+                "salt",
+                salt,
+                salt,
+                salt,
+                Known.MEASURED,
+                Optional.of(usual),
+                Reading.Scale.AMOUNT));
     fired.removeIf(rule -> !rule.endsWith("for this bread"));
     return fired;
   }
@@ -424,7 +434,8 @@ class SentenceMeaningTest {
   }
 
   private static Reading reading(String name, double value) {
-    return Reading.of(name, value, value, value, Known.MEASURED, Optional.empty(), false);
+    return Reading.of(
+        name, value, value, value, Known.MEASURED, Optional.empty(), Reading.Scale.AMOUNT);
   }
 
   private static SignFact seen(String sign, Degree degree) {

@@ -60,6 +60,18 @@ class ReadingTest {
     assertThat(reading(Math.nextUp(2.2), usual).place()).isEqualTo(Place.USUAL);
   }
 
+  // Four degrees above 24 to 28 are far for a dough, whatever a quarter of 28 is.
+  @Test
+  void far_is_nearer_on_a_thermometer_than_on_a_scale() {
+    Optional<Range> usual = Optional.of(new Range(24, 28, "common practice"));
+    Reading dough =
+        Reading.of("dough temperature", 32, 32, 32, Known.MEASURED, usual, Reading.Scale.DEGREES);
+    Reading amount = Reading.of("egg", 32, 32, 32, Known.MEASURED, usual, Reading.Scale.AMOUNT);
+
+    assertThat(dough.place()).isEqualTo(Place.FAR_TOO_HIGH);
+    assertThat(amount.place()).isEqualTo(Place.HIGH);
+  }
+
   @Test
   void without_a_usual_range_nothing_is_said_of_it() {
     Reading reading = reading(3, Optional.empty());
@@ -97,11 +109,19 @@ class ReadingTest {
   }
 
   private static Reading reading(double value, Optional<Range> usual) {
-    return Reading.of("salt", value, value, value, Known.MEASURED, usual, false);
+    return Reading.of("salt", value, value, value, Known.MEASURED, usual, Reading.Scale.AMOUNT);
   }
 
   private static double trust(
       double value, double low, double high, Known known, boolean difference) {
-    return Reading.of("salt", value, low, high, known, Optional.empty(), difference).trust();
+    return Reading.of(
+            "salt",
+            value,
+            low,
+            high,
+            known,
+            Optional.empty(),
+            difference ? Reading.Scale.DIFFERENCE : Reading.Scale.AMOUNT)
+        .trust();
   }
 }
