@@ -48,6 +48,7 @@ final class Routes {
 
   void register(RoutesConfig routes) {
     routes.before(guards::checkHost);
+    routes.before(Units::remember);
     routes.get("/", ctx -> showForm(ctx, FormPage.blank()));
     routes.get("/about", ctx -> ctx.render("about.jte"));
     routes.get("/health", ctx -> ctx.contentType(JSON).result("{\"status\":\"up\"}"));
