@@ -1,0 +1,129 @@
+package crumbtrail.report;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import crumbtrail.formula.Formula;
+import crumbtrail.formula.FormulaWorker;
+import crumbtrail.formula.LaidOut;
+import crumbtrail.pantry.Pantry;
+import crumbtrail.report.Report.FormulaTable;
+import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.Problem;
+import crumbtrail.sheet.Salvage;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A recipe laid out line by line while it is still being written: what each line weighs, and what
+ * of it was not understood. Nothing is judged here.
+ *
+ * @param title of the recipe, empty if it has none
+ * @param lines in the order of the recipe
+ * @param formula baker's percentages of the whole; null where there is no flour to reckon on
+ * @param salt percent of the flour, null where it is not known
+ * @param yeast percent of the flour, null where it is not known
+ * @param notUnderstood lines that count for nothing or not in full
+ * @param problems lines that cannot be used at all, with what would do
+ * @param assumptions what was taken for granted, in sentences
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record RecipeLayout(
+    String title,
+    List<RecipeLine> lines,
+    FormulaTable formula,
+    Double salt,
+    Double yeast,
+    List<OpenLine> notUnderstood,
+    List<Problem> problems,
+    List<String> assumptions) {
+
+  public RecipeLayout {
+    lines = List.copyOf(lines);
+    notUnderstood = List.copyOf(notUnderstood);
+    problems = List.copyOf(problems);
+    assumptions = List.copyOf(assumptions);
+  }
+
+  /**
+   * A line of the recipe.
+   *
+   * @param where its place on the sheet
+   * @param part the preferment that it belongs to, empty for the final dough
+   * @param written the line as written
+   * @param ingredient what it was taken for, empty if it is not known
+   * @param grams its weight, null where it cannot be told
+   * @param percent its weight on all the flour, null where it cannot be told
+   * @param inDough false for flour to dust with and the like, which counts nowhere
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record RecipeLine(
+      String where,
+      String part,
+      String written,
+      String ingredient,
+      Double grams,
+      Double percent,
+      boolean inDough) {}
+
+  /**
+   * A line that was not understood, or not in full.
+   *
+   * @param where its place on the sheet
+   * @param written the line as written
+   * @param uncertain what it leaves open
+   */
+  public record OpenLine(String where, String written, String uncertain) {}
+
+  /** Lays out a recipe as it was pasted or typed. */
+  public static RecipeLayout ofRecipe(String recipe, Pantry pantry) {
+    return of(JsonNodeFactory.instance.objectNode().put("recipe", recipe), pantry);
+  }
+
+  /** Lays out the formula of a bake sheet, which may still be faulty; never throws. */
+  public static RecipeLayout of(JsonNode sheet, Pantry pantry) {
+    Salvage salvage = Salvage.of(sheet);
+    return salvage
+        .sheet()
+        .map(one -> laidOut(one, salvage.problems(), pantry))
+        .orElseGet(
+            () ->
+                new RecipeLayout(
+                    "", List.of(), null, null, null, List.of(), salvage.problems(), List.of()));
+  }
+
+  private static RecipeLayout laidOut(BakeSheet sheet, List<Problem> problems, Pantry pantry) {
+    Formula formula = FormulaWorker.work(sheet, pantry);
+    List<RecipeLine> lines = new ArrayList<>();
+    LaidOut.of(sheet, formula, pantry).forEach(line -> lines.add(line(line)));
+    return new RecipeLayout(
+        sheet.title(),
+        lines,
+        FormulaTables.of(sheet, formula),
+        level(formula, "salt"),
+        level(formula, "yeast"),
+        formula.notUnderstood().stream()
+            .map(one -> new OpenLine(one.where(), one.written(), one.uncertain()))
+            .toList(),
+        problems,
+        formula.assumptions());
+  }
+
+  private static RecipeLine line(LaidOut line) {
+    return new RecipeLine(
+        line.line().where(),
+        line.part(),
+        line.line().written(),
+        line.ingredient().orElse(""),
+        line.grams().map(grams -> ReportWriter.rounded(grams, 1)).orElse(null),
+        line.percent().map(percent -> ReportWriter.rounded(percent, 2)).orElse(null),
+        line.inDough());
+  }
+
+  private static Double level(Formula formula, String reading) {
+    return formula
+        .reading(reading)
+        .map(level -> ReportWriter.rounded(level.value(), 2))
+        .orElse(null);
+  }
+}
