@@ -22,7 +22,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Trace many bakes: one sheet a line in, one report a line out, in order. A line that cannot"
-            + " be used yields an error object on its line, and the rest go on.")
+            + " be used yields an error object on its line, and the rest go on.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail batch sheets.jsonl --out reports.jsonl",
+      "  crumbtrail batch - < sheets.jsonl > reports.jsonl"
+    })
 final class BatchCommand implements Callable<Integer> {
   private static final int PROGRESS_EVERY = 1000;
 

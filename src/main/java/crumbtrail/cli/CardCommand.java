@@ -24,7 +24,14 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "A cause on one card: what it is, how it shows, what to do, and a small bake that proves"
-            + " it. Without a cause, the list of causes.")
+            + " it. Without a cause, the list of causes.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail card",
+      "  crumbtrail card over-proofed",
+      "  crumbtrail card final proof too long --format markdown"
+    })
 final class CardCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

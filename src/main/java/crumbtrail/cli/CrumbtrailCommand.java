@@ -1,10 +1,12 @@
 package crumbtrail.cli;
 
-import picocli.AutoComplete.GenerateCompletion;
+import crumbtrail.cli.screen.Screen;
+import crumbtrail.cli.screen.Terminal;
+import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The command that the others hang from. */
@@ -24,33 +26,79 @@ import picocli.CommandLine.Spec;
       CardCommand.class,
       ServeCommand.class,
       RulesCommand.class,
-      GenerateCompletion.class
+      CompletionCommand.class,
+      ManCommand.class
     },
     footer = {
       "",
       "Examples:",
-      "  crumbtrail trace cases/over-proofed-tin-loaf.json",
+      "  crumbtrail trace demo",
       "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
       "  crumbtrail precheck cases/healthy-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%%",
-      "  crumbtrail lesson",
       "  crumbtrail card over-proofed",
       "  crumbtrail mystery --level hard",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
-      "  crumbtrail serve",
-      "  crumbtrail rules check rules",
       "",
-      "Exit status: 0 answered, 2 the input cannot be used, 1 a fault of the program."
+      "Help on one command: crumbtrail trace --help"
     })
 final class CrumbtrailCommand implements Runnable {
+  /** What every command that reads a sheet says of its parameter. */
+  static final String SHEET =
+      "the bake sheet; - for standard input, demo for one that comes with the program";
+
+  /** When an answer is coloured. */
+  enum Colour {
+    AUTO,
+    ALWAYS,
+    NEVER;
+
+    @Override
+    public String toString() {
+      return Lower.of(this);
+    }
+  }
+
   @Spec CommandSpec spec;
+
+  @Option(
+      names = "--color",
+      paramLabel = "WHEN",
+      defaultValue = "AUTO",
+      scope = ScopeType.INHERIT,
+      description = "colours: ${COMPLETION-CANDIDATES} (on a terminal unless told)")
+  Colour colour;
+
+  private final Terminal terminal;
+
+  CrumbtrailCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
 
   @Override
   public void run() {
-    throw new ParameterException(
-        spec.commandLine(),
-        "Say what to do: trace, batch, vary, lesson, card, mystery, serve or rules.");
+    spec.commandLine().getOut().print(Welcome.text());
+    spec.commandLine().getOut().flush();
+  }
+
+  Terminal terminal() {
+    return terminal;
+  }
+
+  boolean coloured() {
+    return colour == Colour.ALWAYS || (colour != Colour.NEVER && terminal.wantsColour());
+  }
+
+  /** What a command below this one writes to. */
+  static Screen screen(CommandSpec spec) {
+    CrumbtrailCommand root = (CrumbtrailCommand) spec.root().userObject();
+    return new Screen(
+        spec.commandLine().getOut(),
+        spec.commandLine().getErr(),
+        root.terminal.width(),
+        root.coloured(),
+        root.terminal.watched());
   }
 
   /** A rules folder of the baker's own. */
@@ -59,6 +107,6 @@ final class CrumbtrailCommand implements Runnable {
         names = "--rules",
         paramLabel = "DIR",
         description = "use the rules in this folder in place of the built-in ones")
-    java.nio.file.Path folder;
+    Path folder;
   }
 }

@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.lessons.CaseShelf;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
@@ -21,6 +22,11 @@ final class Input {
 
   /** Some editors put this in front of UTF-8 text; it is no part of the sheet. */
   private static final char MARK = '\uFEFF';
+
+  /** The word for a bake that comes with the program, where no file is called so. */
+  static final String DEMO = "demo";
+
+  private static final String DEMO_CASE = "over-proofed-tin-loaf";
 
   private Input() {}
 
@@ -52,6 +58,9 @@ final class Input {
    * @throws BadInput with everything that is wrong with it
    */
   static BakeSheet sheet(String name) throws IOException {
+    if (name.equals(DEMO) && !Files.exists(Path.of(name))) {
+      return CaseShelf.sheet(DEMO_CASE).orElseThrow();
+    }
     Reading reading = SheetReader.read(text(name));
     return reading
         .sheet()

@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "lesson",
     mixinStandardHelpOptions = true,
-    description = "The lessons in order; with a number, that lesson.")
+    description = "The lessons in order; with a number, that lesson.",
+    footer = {"", "Examples:", "  crumbtrail lesson", "  crumbtrail lesson 1"})
 final class LessonCommand implements Callable<Integer> {
   private static final int WIDTH = 80;
 

@@ -15,9 +15,14 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "mystery",
     mixinStandardHelpOptions = true,
-    description = {
-      "A loaf failed for a hidden reason. Ask what you want to know, name the cause, and see how a",
-      "good diagnostician would have narrowed it down."
+    description =
+        "A loaf failed for a hidden reason. Ask what you want to know, name the cause, and see how a"
+            + " good diagnostician would have narrowed it down.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail mystery",
+      "  crumbtrail mystery --level hard --seed 7"
     })
 final class MysteryCommand implements Callable<Integer> {
   private static final int SEEDS = 10_000;

@@ -24,13 +24,19 @@ import picocli.CommandLine.Spec;
     description =
         "Look at a recipe and a plan before the bake: what may go wrong, what is missing, what to"
             + " change before you start. Signs on the sheet are left out of account.",
-    footer = {"", "Example:", "  crumbtrail precheck cases/healthy-tin-loaf.json"})
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail precheck demo",
+      "  crumbtrail precheck bake.json",
+      "  crumbtrail precheck - --format json < bake.json"
+    })
 final class PrecheckCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
 
-  @Parameters(paramLabel = "SHEET.json", description = "the bake sheet; - for standard input")
+  @Parameters(paramLabel = "SHEET.json", description = CrumbtrailCommand.SHEET)
   String sheet;
 
   @Option(

@@ -18,7 +18,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Fit rules/calibration.yaml anew to the labelled bakes and the published tables. Run it in"
-            + " the project's folder; then build, and write docs/accuracy.md with: rules score.")
+            + " the project's folder; then build, and write docs/accuracy.md with: rules score.",
+    footer = {"", "Examples:", "  crumbtrail rules calibrate --out rules/calibration.yaml"})
 final class RulesCalibrateCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

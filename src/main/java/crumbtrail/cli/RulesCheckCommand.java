@@ -20,7 +20,14 @@ import picocli.CommandLine.Spec;
     description =
         "Check every word of the rules and whether anything is missing. Each fault is named with"
             + " file and line, what is wrong, and what would be right.",
-    footer = {"", "Exit status: 0 no fault, 2 at least one."})
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:no fault", "2:at least one fault", "1:a fault of the program"},
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail rules check",
+      "  crumbtrail rules check my-rules --hints"
+    })
 final class RulesCheckCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

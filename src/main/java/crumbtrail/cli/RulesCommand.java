@@ -16,6 +16,13 @@ import picocli.CommandLine.Spec;
       RulesCalibrateCommand.class,
       RulesCoverageCommand.class,
       RulesHandbookCommand.class
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail rules check rules",
+      "  crumbtrail rules coverage",
+      "  crumbtrail rules score --out docs/accuracy.md"
     })
 final class RulesCommand implements Runnable {
   @Spec CommandSpec spec;

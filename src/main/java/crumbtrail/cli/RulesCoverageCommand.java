@@ -18,11 +18,22 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "coverage",
     mixinStandardHelpOptions = true,
-    description = "Show which rules spoke on which sheets, and which spoke on none.")
+    description = "Show which rules spoke on which sheets, and which spoke on none.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail rules coverage",
+      "  crumbtrail rules coverage cases --format json"
+    })
 final class RulesCoverageCommand implements Callable<Integer> {
   enum Format {
     TEXT,
-    JSON
+    JSON;
+
+    @Override
+    public String toString() {
+      return Lower.of(this);
+    }
   }
 
   @Spec CommandSpec spec;

@@ -16,7 +16,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "handbook",
     mixinStandardHelpOptions = true,
-    description = "Write the handbook: a page for each cause and each sign, and the tables.")
+    description = "Write the handbook: a page for each cause and each sign, and the tables.",
+    footer = {"", "Examples:", "  crumbtrail rules handbook --out docs/handbook"})
 final class RulesHandbookCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

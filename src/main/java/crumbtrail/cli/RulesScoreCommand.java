@@ -18,7 +18,13 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Measure how often the rules are right: on published tables of faults, on real failures and"
-            + " on our own cases. Run it in the project's folder.")
+            + " on our own cases. Run it in the project's folder.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail rules score",
+      "  crumbtrail rules score --out docs/accuracy.md"
+    })
 final class RulesScoreCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

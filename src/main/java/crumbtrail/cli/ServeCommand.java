@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
     name = "serve",
     mixinStandardHelpOptions = true,
     description =
-        "Serve the pages and the JSON interface, on this machine only unless told otherwise.")
+        "Serve the pages and the JSON interface, on this machine only unless told otherwise.",
+    footer = {"", "Examples:", "  crumbtrail serve", "  crumbtrail serve --port 0"})
 final class ServeCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
 

@@ -25,19 +25,32 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "trace",
     mixinStandardHelpOptions = true,
-    description = "Trace a failed bake back to its likely causes.")
+    description = "Trace a failed bake back to its likely causes.",
+    footer = {
+      "",
+      "Examples:",
+      "  crumbtrail trace demo",
+      "  crumbtrail trace bake.json --ask --save bake.json",
+      "  crumbtrail trace - --format json < bake.json",
+      "  crumbtrail trace bake.json --format html > report.html"
+    })
 final class TraceCommand implements Callable<Integer> {
   enum Format {
     TEXT,
     JSON,
-    HTML
+    HTML;
+
+    @Override
+    public String toString() {
+      return Lower.of(this);
+    }
   }
 
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
 
-  @Parameters(paramLabel = "SHEET.json", description = "the bake sheet; - for standard input")
+  @Parameters(paramLabel = "SHEET.json", description = CrumbtrailCommand.SHEET)
   String sheet;
 
   @Option(

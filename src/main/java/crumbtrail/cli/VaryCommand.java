@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine;
@@ -33,25 +34,25 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "vary",
     mixinStandardHelpOptions = true,
-    description = {
-      "Turn one quantity of a bake, or two, and see what moves: how likely each cause is, what is",
-      "worked out, what would be seen. The signs on the sheet are put aside."
-    },
+    description =
+        "Turn one quantity of a bake, or two, and see what moves: how likely each cause is, what is"
+            + " worked out, what would be seen. The signs on the sheet are put aside.",
     footer = {
       "",
       "Examples:",
-      "  crumbtrail vary sheet.json --salt 0..3%%",
+      "  crumbtrail vary demo --salt 0..3%%",
       "  crumbtrail vary sheet.json --proof-time 30..120min --proof-temperature 70..90F",
       "  crumbtrail vary sheet.json --turn water=55..80%% --format json"
     })
 final class VaryCommand implements Callable<Integer> {
   private static final String NAME = "vary";
+  private static final Set<String> KNOWING = Set.of(NAME, "completion", "man");
 
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
 
-  @Parameters(paramLabel = "SHEET.json", description = "the bake sheet; - for standard input")
+  @Parameters(paramLabel = "SHEET.json", description = CrumbtrailCommand.SHEET)
   String sheet;
 
   @Option(
@@ -75,10 +76,10 @@ final class VaryCommand implements Callable<Integer> {
 
   /**
    * Gives the command an option for each quantity that can be turned. The catalogue is read only
-   * where the command line asks for this command.
+   * where the command line asks for this command or for what is written of all of them.
    */
   static void offerKnobs(CommandLine line, String... arguments) {
-    if (Arrays.stream(arguments).noneMatch(NAME::equals)) {
+    if (Arrays.stream(arguments).noneMatch(KNOWING::contains)) {
       return;
     }
     CommandSpec spec = line.getSubcommands().get(NAME).getCommandSpec();

@@ -145,16 +145,34 @@ class MainTest {
   }
 
   @Test
-  void an_unknown_option_or_command_shows_the_help() {
-    assertThat(Main.run("trace", "--fromat", "json", CASE)).isEqualTo(2);
-    assertRefused("--fromat");
-    assertThat(err()).contains("Usage: crumbtrail trace").contains("--format");
+  void what_is_typed_wrongly_is_answered_with_what_was_probably_meant() {
+    assertThat(Main.run("trace", "--fromat=json", CASE)).isEqualTo(2);
+    assertRefused("There is no option --fromat here.");
+    assertThat(err()).contains("Did you mean --format?").contains("Usage: crumbtrail trace");
     assertThat(Main.run("tarce", CASE)).isEqualTo(2);
-    assertRefused("tarce");
-    assertThat(Main.run()).isEqualTo(2);
-    assertRefused("Usage: crumbtrail");
+    assertRefused("Did you mean trace?");
+    assertThat(Main.run("rules", "chekc")).isEqualTo(2);
+    assertRefused("Did you mean check?");
     assertThat(Main.run("trace", CASE, "--format", "pdf")).isEqualTo(2);
-    assertRefused("pdf");
+    assertRefused("--format: there is no \"pdf\". Take one of text, json, html.");
+    assertThat(Main.run("trace")).isEqualTo(2);
+    assertRefused("SHEET.json");
+    assertThat(Main.run("trace", CASE, CASE)).isEqualTo(2);
+    assertRefused("is one word too many");
+  }
+
+  @Test
+  void a_first_run_is_told_in_five_lines_where_to_begin() {
+    assertThat(Main.run()).isZero();
+    assertThat(out().lines()).hasSize(5).allMatch(line -> line.length() <= 80);
+    assertThat(out()).contains("trace demo", "precheck", "serve", "--help");
+    assertThat(err()).isEmpty();
+  }
+
+  @Test
+  void the_demo_comes_with_the_program() throws IOException {
+    assertThat(Main.run("precheck", "demo", "--format", "json")).isZero();
+    assertThat(JSON.readTree(out()).path("title").asText()).contains("Skarholm");
   }
 
   @Test

@@ -1,0 +1,17 @@
+package crumbtrail.cli;
+
+/** What a first run without arguments is told. */
+final class Welcome {
+  private Welcome() {}
+
+  /** Where to begin, in five lines. */
+  static String text() {
+    return """
+        Why did my bread fail, and what do I change? Begin with one of these:
+          crumbtrail trace demo     see how a failed loaf is traced
+          crumbtrail precheck demo  see what may go wrong before a bake
+          crumbtrail serve          the same on pages in your browser
+          crumbtrail --help         everything else
+        """;
+  }
+}

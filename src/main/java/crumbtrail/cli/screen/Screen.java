@@ -1,0 +1,22 @@
+package crumbtrail.cli.screen;
+
+import java.io.PrintWriter;
+
+/**
+ * What a command writes to.
+ *
+ * @param out for the answer
+ * @param err for what goes on beside it
+ * @param width columns of a page
+ * @param coloured whether the answer may be coloured
+ * @param progress whether long work shows how far it is
+ */
+public record Screen(
+    PrintWriter out, PrintWriter err, int width, boolean coloured, boolean progress) {
+
+  /** Prints an answer, coloured where that is wanted. */
+  public void print(String text) {
+    out.print(coloured ? Paint.report(text) : text);
+    out.flush();
+  }
+}
