@@ -6,6 +6,7 @@ import crumbtrail.sheet.FormulaLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A line of a formula as written, beside what it weighs.
@@ -13,16 +14,18 @@ import java.util.Optional;
  * @param part the preferment that it belongs to, empty for the final dough
  * @param line the line
  * @param ingredient what it was taken for, empty if it is not known
- * @param grams its weight, empty where it cannot be told
+ * @param grams its weight with its spread, empty where it cannot be told
  * @param percent its weight on all the flour, empty where either is unknown
+ * @param millilitres what it fills, empty where nobody measures it by the cup or spoon
  * @param inDough false for flour to dust with and the like, which counts nowhere
  */
 public record LaidOut(
     String part,
     FormulaLine line,
     Optional<String> ingredient,
-    Optional<Double> grams,
+    Optional<Level> grams,
     Optional<Double> percent,
+    OptionalDouble millilitres,
     boolean inDough) {
 
   /**
@@ -54,8 +57,7 @@ public record LaidOut(
             .map(line -> line.on(base))
             .map(
                 line -> {
-                  Optional<Double> grams =
-                      line.grams().map(Level::value).filter(one -> formula.scaleKnown());
+                  Optional<Level> grams = line.grams().filter(one -> formula.scaleKnown());
                   Optional<Double> percent =
                       flour > 0 && line.inDough()
                           ? line.grams().map(one -> one.value() / flour * 100)
@@ -66,6 +68,9 @@ public record LaidOut(
                       line.find().map(find -> find.ingredient().plainName()),
                       grams,
                       percent,
+                      line.ingredient().isPresent() && grams.isPresent()
+                          ? Measures.millilitres(line.ingredient().get(), grams.get().value())
+                          : OptionalDouble.empty(),
                       line.inDough());
                 })
             .toList();

@@ -35,6 +35,22 @@ final class Measures {
     };
   }
 
+  /**
+   * What so many grams of an ingredient fill, millilitres, by its spoon where it is little and by
+   * its cup where it is much; empty if the pantry has no such measure for it.
+   */
+  static OptionalDouble millilitres(Ingredient ingredient, double grams) {
+    OptionalDouble cup = per(ingredient, "cup", CUP_ML);
+    OptionalDouble tbsp = per(ingredient, "tbsp", TABLESPOON_ML);
+    OptionalDouble tsp = per(ingredient, "tsp", TEASPOON_ML);
+    OptionalDouble spoon = first(tsp, tbsp, cup);
+    boolean little = spoon.isPresent() && grams / spoon.getAsDouble() < CUP_ML / 4;
+    OptionalDouble density = little ? spoon : first(cup, tbsp, tsp);
+    return density.isPresent() && density.getAsDouble() > 0
+        ? OptionalDouble.of(grams / density.getAsDouble())
+        : OptionalDouble.empty();
+  }
+
   private static Optional<Level> volume(Ingredient ingredient, Quantity amount) {
     OptionalDouble density = density(ingredient, amount);
     if (density.isEmpty()) {

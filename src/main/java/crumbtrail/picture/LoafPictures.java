@@ -7,9 +7,11 @@ import crumbtrail.knowledge.Knowledge;
 import crumbtrail.knowledge.KnowledgeFolder;
 import crumbtrail.knowledge.PictureKind;
 import crumbtrail.knowledge.Places;
+import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Style;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -22,8 +24,11 @@ public final class LoafPictures {
   private final Map<String, PictureKind> kinds = new LinkedHashMap<>();
   private final Map<String, Shape> styles = new LinkedHashMap<>();
 
+  private final List<SignKind> drawn = new ArrayList<>();
+
   private LoafPictures(Knowledge knowledge) {
     knowledge.pictures().forEach(kind -> kinds.putIfAbsent(kind.about(), kind));
+    knowledge.signs().stream().filter(sign -> draws(sign.key())).forEach(drawn::add);
     for (Style style : knowledge.styles()) {
       if (!style.tags().isEmpty()) {
         Shape shape = Shape.fitting(style.tags(), style.name());
@@ -62,6 +67,16 @@ public final class LoafPictures {
   /** Whether a sign can be seen. */
   public boolean draws(String sign) {
     return kinds.containsKey(sign) && kinds.get(sign).on() != null;
+  }
+
+  /** All signs that can be seen, in the order of their catalogue. */
+  public List<SignKind> drawn() {
+    return Collections.unmodifiableList(drawn);
+  }
+
+  /** What a sign is drawn on; empty if it cannot be seen. */
+  public Optional<Scene> scene(String sign) {
+    return draws(sign) ? Optional.of(sceneOf(kinds.get(sign))) : Optional.empty();
   }
 
   /** Why a sign is not drawn, if it is not. */

@@ -1,5 +1,6 @@
 package crumbtrail.report;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Corrections;
 import crumbtrail.advice.Foresight;
 import crumbtrail.advice.NextBake;
@@ -99,6 +100,11 @@ public final class PostMortem {
     AdviceTables tables = new AdviceTables(rules.catalogue());
     NextBake next = NextBake.of(corrections, rules.catalogue(), rules.pantry(), plan, wish, sheet);
     return new Advised(tables.corrections(plan), tables.next(next, plan.conflicts(), wish), null);
+  }
+
+  /** The formula of a sheet laid out while it is still being written. */
+  public RecipeLayout layout(JsonNode sheet) {
+    return RecipeLayout.of(sheet, rules.pantry());
   }
 
   /** An enquiry into one bake, question by question. */

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.formula.Formula;
 import crumbtrail.formula.FormulaWorker;
 import crumbtrail.formula.LaidOut;
+import crumbtrail.formula.Level;
 import crumbtrail.pantry.Pantry;
 import crumbtrail.report.Report.FormulaTable;
 import crumbtrail.sheet.BakeSheet;
@@ -13,6 +14,7 @@ import crumbtrail.sheet.Problem;
 import crumbtrail.sheet.Salvage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A recipe laid out line by line while it is still being written: what each line weighs, and what
@@ -26,6 +28,7 @@ import java.util.List;
  * @param notUnderstood lines that count for nothing or not in full
  * @param problems lines that cannot be used at all, with what would do
  * @param assumptions what was taken for granted, in sentences
+ * @param notes lines that are no ingredients, kept as notes on the day
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record RecipeLayout(
@@ -36,13 +39,18 @@ public record RecipeLayout(
     Double yeast,
     List<OpenLine> notUnderstood,
     List<Problem> problems,
-    List<String> assumptions) {
+    List<String> assumptions,
+    List<String> notes) {
+
+  /** Where nothing was written. */
+  public static final RecipeLayout EMPTY = without(List.of());
 
   public RecipeLayout {
     lines = List.copyOf(lines);
     notUnderstood = List.copyOf(notUnderstood);
     problems = List.copyOf(problems);
     assumptions = List.copyOf(assumptions);
+    notes = List.copyOf(notes);
   }
 
   /**
@@ -53,7 +61,10 @@ public record RecipeLayout(
    * @param written the line as written
    * @param ingredient what it was taken for, empty if it is not known
    * @param grams its weight, null where it cannot be told
+   * @param low the least that it may weigh, null where its weight was given
+   * @param high the most that it may weigh, null where its weight was given
    * @param percent its weight on all the flour, null where it cannot be told
+   * @param millilitres what it fills, null where nobody measures it by the cup or spoon
    * @param inDough false for flour to dust with and the like, which counts nowhere
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -63,7 +74,10 @@ public record RecipeLayout(
       String written,
       String ingredient,
       Double grams,
+      Double low,
+      Double high,
       Double percent,
+      Double millilitres,
       boolean inDough) {}
 
   /**
@@ -72,8 +86,9 @@ public record RecipeLayout(
    * @param where its place on the sheet
    * @param written the line as written
    * @param uncertain what it leaves open
+   * @param remedy what would do
    */
-  public record OpenLine(String where, String written, String uncertain) {}
+  public record OpenLine(String where, String written, String uncertain, String remedy) {}
 
   /** Lays out a recipe as it was pasted or typed. */
   public static RecipeLayout ofRecipe(String recipe, Pantry pantry) {
@@ -86,10 +101,12 @@ public record RecipeLayout(
     return salvage
         .sheet()
         .map(one -> laidOut(one, salvage.problems(), pantry))
-        .orElseGet(
-            () ->
-                new RecipeLayout(
-                    "", List.of(), null, null, null, List.of(), salvage.problems(), List.of()));
+        .orElseGet(() -> without(salvage.problems()));
+  }
+
+  private static RecipeLayout without(List<Problem> problems) {
+    return new RecipeLayout(
+        "", List.of(), null, null, null, List.of(), problems, List.of(), List.of());
   }
 
   private static RecipeLayout laidOut(BakeSheet sheet, List<Problem> problems, Pantry pantry) {
@@ -103,21 +120,45 @@ public record RecipeLayout(
         level(formula, "salt"),
         level(formula, "yeast"),
         formula.notUnderstood().stream()
-            .map(one -> new OpenLine(one.where(), one.written(), one.uncertain()))
+            .map(one -> new OpenLine(one.where(), one.written(), one.uncertain(), remedy(one)))
             .toList(),
         problems,
-        formula.assumptions());
+        formula.assumptions(),
+        sheet.process().remarks());
   }
 
   private static RecipeLine line(LaidOut line) {
+    Optional<Level> vague = line.grams().filter(grams -> grams.high() - grams.low() > 0.01);
     return new RecipeLine(
         line.line().where(),
         line.part(),
         line.line().written(),
         line.ingredient().orElse(""),
-        line.grams().map(grams -> ReportWriter.rounded(grams, 1)).orElse(null),
+        grams(line.grams().map(Level::value)),
+        grams(vague.map(Level::low)),
+        grams(vague.map(Level::high)),
         line.percent().map(percent -> ReportWriter.rounded(percent, 2)).orElse(null),
+        line.millilitres().isPresent()
+            ? (Double) ReportWriter.rounded(line.millilitres().getAsDouble(), 1)
+            : null,
         line.inDough());
+  }
+
+  // Of a pinch of yeast a tenth of a gram would tell nothing.
+  private static Double grams(Optional<Double> weight) {
+    return weight.map(one -> ReportWriter.rounded(one, one < 1 ? 2 : 1)).orElse(null);
+  }
+
+  private static String remedy(Formula.NotUnderstood open) {
+    if (open.uncertain().startsWith("counted by weight")) {
+      return "write a plainer name, such as whole milk or rye flour";
+    }
+    if (open.uncertain().startsWith("the weight of this measure")) {
+      return "write its weight in grams or ounces";
+    }
+    return open.uncertain().startsWith("two things")
+        ? "write one ingredient a line"
+        : "write a weight and a plain name, such as 500 g bread flour";
   }
 
   private static Double level(Formula formula, String reading) {

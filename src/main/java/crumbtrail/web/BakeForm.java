@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import crumbtrail.sheet.Problem;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,8 @@ import java.util.stream.Stream;
  * The form as it was typed, and the bake sheet that it stands for. Only what was filled in goes
  * onto the sheet; nothing is judged here, so that a page and a file are judged by the same reader.
  *
- * @param typed the text of each field by name; fields that are not ours are left out
+ * @param typed the text of each field by name, and each sign that was picked; fields that are not
+ *     ours are left out
  */
 record BakeForm(Map<String, String> typed) {
 
@@ -29,12 +31,20 @@ record BakeForm(Map<String, String> typed) {
         ours.put(field.name(), text);
       }
     }
+    typed.forEach(
+        (name, value) -> {
+          if (PickedSign.of(name, value).isPresent()) {
+            ours.put(name, value);
+          }
+        });
     typed = Map.copyOf(ours);
   }
 
   /** Whether there is something that a cause can be looked for from. */
   boolean saysSomething() {
-    return !text(FormLayout.RECIPE).isEmpty() || !text(FormLayout.SEEN).isEmpty();
+    return !text(FormLayout.RECIPE).isEmpty()
+        || !text(FormLayout.SEEN).isEmpty()
+        || picked().stream().anyMatch(PickedSign::seen);
   }
 
   /** The same without what was seen: a bake that is still to come has no signs. */
@@ -42,6 +52,7 @@ record BakeForm(Map<String, String> typed) {
     Map<String, String> rest = new LinkedHashMap<>(typed);
     rest.remove(FormLayout.SEEN.name());
     rest.remove(FormLayout.NOT_SEEN.name());
+    picked().forEach(sign -> rest.remove(sign.fieldName()));
     return new BakeForm(rest);
   }
 
@@ -50,8 +61,28 @@ record BakeForm(Map<String, String> typed) {
     return typed.getOrDefault(field.name(), "");
   }
 
-  /** The bake sheet as JSON. */
+  /** The signs that were picked from pictures, in the order of their keys. */
+  List<PickedSign> picked() {
+    return typed.entrySet().stream()
+        .flatMap(field -> PickedSign.of(field.getKey(), field.getValue()).stream())
+        .sorted(Comparator.comparing(PickedSign::key))
+        .toList();
+  }
+
+  /** The same with the recipe and what was made ahead alone. */
+  BakeForm formula() {
+    Map<String, String> rest = new LinkedHashMap<>(typed);
+    rest.keySet().retainAll(FormLayout.FORMULA.stream().map(FormField::name).toList());
+    return new BakeForm(rest);
+  }
+
+  /** The bake sheet as JSON text. */
   String sheetJson() {
+    return sheet().toString();
+  }
+
+  /** The bake sheet as JSON. */
+  ObjectNode sheet() {
     ObjectNode sheet = JsonNodeFactory.instance.objectNode();
     for (FormField field : FormLayout.ALL) {
       String text = text(field);
@@ -59,7 +90,12 @@ record BakeForm(Map<String, String> typed) {
         put(sheet, pathOnSheet(field), field.kind(), text);
       }
     }
-    return sheet.toString();
+    for (PickedSign sign : picked()) {
+      sheet
+          .withArrayProperty(sign.seen() ? FormLayout.SEEN_KEY : FormLayout.NOT_SEEN_KEY)
+          .add(sign.key());
+    }
+    return sheet;
   }
 
   /** The field that a problem of the sheet concerns; empty if it concerns the sheet as a whole. */

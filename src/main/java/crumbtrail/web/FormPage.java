@@ -1,5 +1,6 @@
 package crumbtrail.web;
 
+import crumbtrail.report.RecipeLayout;
 import crumbtrail.sheet.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,11 +18,13 @@ public final class FormPage {
       "There is nothing to go on yet. Say what you saw, or paste the recipe.";
 
   private final BakeForm form;
+  private final Desk desk;
   private final Map<FormField, List<String>> faults = new LinkedHashMap<>();
   private final List<String> generalFaults = new ArrayList<>();
 
-  private FormPage(BakeForm form, List<Problem> problems) {
+  private FormPage(BakeForm form, Desk desk, List<Problem> problems) {
     this.form = form;
+    this.desk = desk;
     for (Problem problem : problems) {
       Optional<FormField> field = form.fieldOf(problem);
       if (problem.where().isEmpty() && !form.saysSomething()) {
@@ -35,13 +38,27 @@ public final class FormPage {
     }
   }
 
-  static FormPage blank() {
-    return new FormPage(BakeForm.EMPTY, List.of());
+  static FormPage blank(Desk desk) {
+    return new FormPage(BakeForm.EMPTY, desk, List.of());
   }
 
-  static FormPage refused(BakeForm form, List<Problem> problems) {
-    return new FormPage(form, problems);
+  /** The form as it was typed, with nothing said against it. */
+  static FormPage kept(BakeForm form, Desk desk) {
+    return new FormPage(form, desk, List.of());
   }
+
+  static FormPage refused(BakeForm form, Desk desk, List<Problem> problems) {
+    return new FormPage(form, desk, problems);
+  }
+
+  /**
+   * What lies about while a form is filled in.
+   *
+   * @param units that the baker chose
+   * @param signs that can be picked from pictures
+   * @param layout of the recipe as far as it is typed
+   */
+  record Desk(Units units, SignShelf signs, RecipeLayout layout) {}
 
   /** A field ready to be drawn. */
   public record Input(
@@ -59,6 +76,22 @@ public final class FormPage {
       return ids.isEmpty() ? null : ids.strip();
     }
   }
+
+  /**
+   * Signs of one stage ready to be drawn.
+   *
+   * @param chosen how many of them were picked
+   */
+  public record Pick(String id, String name, int chosen, List<PictureSign> signs) {}
+
+  /**
+   * A sign with its picture.
+   *
+   * @param field name of its field
+   * @param look how a baker checks for it
+   * @param choice "saw", "not" or empty
+   */
+  public record PictureSign(String field, String key, String name, String look, String choice) {}
 
   /** A stage ready to be drawn; it stands open if anything in it was filled in or is wrong. */
   public record Section(String id, String name, boolean open, List<List<Input>> rows) {}
@@ -84,6 +117,39 @@ public final class FormPage {
 
   public Input recipe() {
     return input(FormLayout.RECIPE, 9);
+  }
+
+  /** Whether anything was typed, so that the page must not be filled with an older draft. */
+  public boolean typed() {
+    return !form.typed().isEmpty();
+  }
+
+  public Units units() {
+    return desk.units();
+  }
+
+  /** The recipe as it is laid out. */
+  public LayoutView layout() {
+    return LayoutView.of(desk.layout(), desk.units());
+  }
+
+  /** The signs that can be picked, stage by stage. */
+  public List<Pick> picks() {
+    return desk.signs().stages().stream().map(this::pick).toList();
+  }
+
+  private Pick pick(SignShelf.Shelf shelf) {
+    List<PictureSign> signs =
+        shelf.signs().stream()
+            .map(
+                sign -> {
+                  String field = PickedSign.fieldName(sign.key());
+                  String choice = form.typed().getOrDefault(field, "");
+                  return new PictureSign(field, sign.key(), sign.name(), sign.look(), choice);
+                })
+            .toList();
+    int chosen = (int) signs.stream().filter(sign -> !sign.choice().isEmpty()).count();
+    return new Pick(shelf.moment().id(), shelf.words(), chosen, signs);
   }
 
   public Input remarks() {
@@ -123,7 +189,7 @@ public final class FormPage {
     return new Input(
         field.name(),
         field.label(),
-        field.hint(),
+        field.hint(desk.units()),
         field.kind().name(),
         form.text(field),
         height,

@@ -1,7 +1,9 @@
 package crumbtrail.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.PostMortem;
+import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Report;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
@@ -32,6 +34,11 @@ public final class PostMortemTracer implements Tracer {
   @Override
   public Traced<Report.NextBakeSheet> next(String sheetJson, Wish wish) {
     return read(sheetJson, sheet -> postMortem.next(sheet, wish));
+  }
+
+  @Override
+  public RecipeLayout layout(JsonNode sheet) {
+    return postMortem.layout(sheet);
   }
 
   private static <T> Traced<T> read(String sheetJson, Function<BakeSheet, T> answer) {

@@ -21,6 +21,7 @@ final class Routes {
       Stream.of(
               "/trace",
               "/precheck",
+              "/layout",
               "/next",
               "/next.json",
               "/api/trace",
@@ -28,7 +29,6 @@ final class Routes {
               "/api/next")
           .collect(Collectors.toUnmodifiableMap(path -> path, path -> "POST"));
 
-  private static final String FORM = "application/x-www-form-urlencoded";
   private static final String JSON = "application/json";
 
   /** Bytes of a body that are kept for what is wished of a next bake. */
@@ -39,40 +39,36 @@ final class Routes {
   private final Tracer tracer;
   private final LoafPictures pictures;
   private final Guards guards;
+  private final FormRoutes forms;
 
   Routes(Tracer tracer, LoafPictures pictures, Guards guards) {
     this.tracer = tracer;
     this.pictures = pictures;
     this.guards = guards;
+    this.forms = new FormRoutes(tracer, pictures, guards);
   }
 
   void register(RoutesConfig routes) {
     routes.before(guards::checkHost);
     routes.before(Units::remember);
-    routes.get("/", ctx -> showForm(ctx, FormPage.blank()));
     routes.get("/about", ctx -> ctx.render("about.jte"));
     routes.get("/health", ctx -> ctx.contentType(JSON).result("{\"status\":\"up\"}"));
     routes.post("/trace", ctx -> form(ctx, tracer::trace, false));
     routes.post("/precheck", ctx -> form(ctx, tracer::precheck, true));
     routes.post("/api/trace", ctx -> answer(ctx, tracer.trace(json(ctx, guards))));
     routes.post("/api/precheck", ctx -> answer(ctx, tracer.precheck(json(ctx, guards))));
+    forms.register(routes);
     new NextRoutes(tracer, guards).register(routes);
   }
 
   private void form(Context ctx, Function<String, Traced<Report>> worked, boolean ahead) {
-    guards.checkOrigin(ctx);
-    guards.checkType(ctx, FORM);
-    BakeForm form =
-        FormBody.read(ctx.bodyAsBytes())
-            .map(BakeForm::new)
-            .orElseThrow(() -> new Refusal(400, "The form arrived damaged."));
+    BakeForm form = forms.read(ctx);
     Traced<Report> traced = worked.apply(form.sheetJson());
     if (traced instanceof Traced.Made<Report> made) {
       WishForm wish = carried(ahead ? form.withoutSigns() : form);
       ctx.render("report.jte", Map.of("report", ReportViews.of(made.report(), pictures, wish)));
     } else if (traced instanceof Traced.Refused<Report> refused) {
-      ctx.status(400);
-      showForm(ctx, FormPage.refused(form, refused.problems()));
+      forms.sendBack(ctx, form, refused.problems());
     }
   }
 
@@ -111,9 +107,5 @@ final class Routes {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("A report must always be writable", e);
     }
-  }
-
-  private static void showForm(Context ctx, FormPage page) {
-    ctx.render("form.jte", Map.of("page", page));
   }
 }

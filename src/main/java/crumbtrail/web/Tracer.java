@@ -1,6 +1,8 @@
 package crumbtrail.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
+import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Report;
 
 /**
@@ -19,4 +21,7 @@ public interface Tracer {
 
   /** Works out the next bake as the baker wants it. */
   Traced<Report.NextBakeSheet> next(String sheetJson, Wish wish);
+
+  /** Lays out the formula of a sheet that may still be faulty. */
+  RecipeLayout layout(JsonNode sheet);
 }

@@ -75,7 +75,7 @@ public final class Hearing {
     void seen(SeenSign seen) {
       Optional<String> key = signKey(seen.words());
       if (key.isPresent()) {
-        sign(key.get(), true, seen.degree().orElse(Degree.PLAIN), seen.words());
+        sign(key.get(), true, seen.degree().orElse(Degree.PLAIN), inWords(key.get(), seen.words()));
         return;
       }
       boolean understood = signs(seen.words(), seen.degree());
@@ -85,10 +85,17 @@ public final class Hearing {
       }
     }
 
+    /** A key is nobody's words: a report quotes the name of its sign. */
+    private String inWords(String key, String words) {
+      return words.indexOf('-') >= 0
+          ? catalogue.sign(key).map(SignKind::name).orElse(words)
+          : words;
+    }
+
     void notSeen(String words) {
       Optional<String> key = signKey(words);
       if (key.isPresent()) {
-        sign(key.get(), false, Degree.PLAIN, words);
+        sign(key.get(), false, Degree.PLAIN, inWords(key.get(), words));
         return;
       }
       List<Match> matches = signs.match(words);

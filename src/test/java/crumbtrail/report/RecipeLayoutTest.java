@@ -2,6 +2,7 @@ package crumbtrail.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -89,6 +90,41 @@ class RecipeLayoutTest {
     assertThat(layout.lines())
         .extracting(RecipeLine::percent)
         .containsExactly(100.0, 65.0, 2.0, 1.0);
+  }
+
+  @Test
+  void a_measure_is_weighed_with_its_spread_and_a_weight_has_none() {
+    RecipeLayout layout =
+        RecipeLayout.ofRecipe("500 g bread flour\n1 cup water\n1 tsp instant yeast", PANTRY);
+    RecipeLine water = layout.lines().get(1);
+    // A US cup is 236.588 ml, a teaspoon a 48th of it.
+    assertThat(water.grams()).isEqualTo(236.6, within(1.0));
+    assertThat(water.millilitres()).isEqualTo(236.6, within(1.0));
+    assertThat(layout.lines().get(0).low()).isNull();
+    RecipeLine yeast = layout.lines().get(2);
+    assertThat(yeast.low()).isLessThan(yeast.grams());
+    assertThat(yeast.high()).isGreaterThan(yeast.grams());
+    assertThat(yeast.millilitres()).isEqualTo(4.93, within(0.1));
+  }
+
+  @Test
+  void what_is_open_is_told_with_what_would_do() {
+    RecipeLayout layout =
+        RecipeLayout.ofRecipe("500 g flour\n20 g moondust\n1 cup moondust", PANTRY);
+    assertThat(layout.notUnderstood())
+        .extracting(RecipeLayout.OpenLine::remedy)
+        .containsExactly(
+            "write a plainer name, such as whole milk or rye flour",
+            "write a weight and a plain name, such as 500 g bread flour");
+  }
+
+  @Test
+  void steps_are_kept_as_notes() {
+    RecipeLayout layout =
+        RecipeLayout.ofRecipe("500 g bread flour\n\nMethod:\nKnead for ten minutes.", PANTRY);
+    assertThat(layout.notes()).contains("Knead for ten minutes.");
+    assertThat(layout.lines()).hasSize(1);
+    assertThat(RecipeLayout.ofRecipe(" ", PANTRY).lines()).isEmpty();
   }
 
   @Property(tries = 100)

@@ -1,8 +1,10 @@
 package crumbtrail.web;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.Courses;
+import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaRow;
@@ -207,6 +209,11 @@ final class Samples {
         return answer.apply(sheet) instanceof Traced.Refused<Report> refused
             ? new Traced.Refused<>(refused.problems())
             : new Traced.Made<>(((Traced.Made<Report>) answer.apply(sheet)).report().nextBake());
+      }
+
+      @Override
+      public RecipeLayout layout(JsonNode sheet) {
+        return RecipeLayout.EMPTY;
       }
     };
   }

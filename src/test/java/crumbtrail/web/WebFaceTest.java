@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.advice.Wish;
+import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Report;
 import crumbtrail.sheet.Problem;
 import java.io.IOException;
@@ -451,6 +452,11 @@ class WebFaceTest {
       @Override
       public Traced<Report.NextBakeSheet> next(String sheet, Wish wish) {
         return TRACER.get().next(sheet, wish);
+      }
+
+      @Override
+      public RecipeLayout layout(JsonNode sheet) {
+        return TRACER.get().layout(sheet);
       }
     };
   }

@@ -1,0 +1,39 @@
+// What makes the bake sheet livelier than plain HTML: the laid-out recipe is told to those who hear
+// the page, once typing has paused, and each moment counts the signs that were picked in it.
+(() => {
+  "use strict";
+
+  const PAUSE = 1500;
+  const form = document.querySelector("form[data-draft]");
+  const panel = document.getElementById("layout");
+  const status = document.getElementById("layout-said");
+  let timer = 0;
+
+  if (!form || !panel) {
+    return;
+  }
+
+  function tell() {
+    const said = panel.querySelector("[data-said]")?.dataset.said ?? "";
+    if (status.textContent !== said) {
+      status.textContent = said;
+    }
+  }
+
+  function count() {
+    for (const stage of form.querySelectorAll("details:has(.signs)")) {
+      const picked = [...stage.querySelectorAll("input:checked")].filter((one) => one.value);
+      stage.querySelector(".count").textContent = picked.length ? `${picked.length} picked` : "";
+    }
+  }
+
+  panel.addEventListener("htmx:afterSwap", () => {
+    clearTimeout(timer);
+    timer = setTimeout(tell, PAUSE);
+  });
+  form.addEventListener("change", count);
+  form.addEventListener("draft", () => {
+    count();
+    panel.dispatchEvent(new CustomEvent("layout"));
+  });
+})();
