@@ -37,6 +37,13 @@ final class FormRoutes {
     routes.get("/", ctx -> show(ctx, FormPage.blank(desk(ctx, BakeForm.EMPTY))));
     routes.post("/layout", this::layout);
     routes.get("/pictures/{sign}.svg", this::picture);
+    String sheet = signs.styleSheet();
+    routes.get(
+        "/assets/signs.css",
+        ctx ->
+            ctx.contentType("text/css; charset=utf-8")
+                .header("Cache-Control", "no-cache")
+                .result(sheet));
     routes.get(
         htmx.address(),
         ctx ->

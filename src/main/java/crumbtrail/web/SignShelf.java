@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * The signs that can be picked from pictures, by the stage of the day at which they show.
@@ -61,6 +62,19 @@ record SignShelf(List<Shelf> stages) {
     }
     return new SignShelf(
         byMoment.entrySet().stream().map(all -> new Shelf(all.getKey(), all.getValue())).toList());
+  }
+
+  /**
+   * Which picture belongs to which sign. A style sheet says it and not the page, since browsers
+   * fetch every picture of a page at once where no script runs, those folded away too.
+   */
+  String styleSheet() {
+    return stages.stream()
+        .flatMap(shelf -> shelf.signs().stream())
+        .map(SignKind::key)
+        .filter(key -> key.matches("[a-z0-9-]+"))
+        .map(key -> ".look-" + key + "{background-image:url(/pictures/" + key + ".svg)}\n")
+        .collect(Collectors.joining());
   }
 
   private static Moment moment(SignKind sign, Scene scene) {

@@ -84,6 +84,9 @@ public enum Units {
   /** A number with its unit. */
   public String quantity(double value, String unit) {
     UsMeasure to = measure(value, unit);
+    if (to.byTheCup()) {
+      return to.inQuarters(value);
+    }
     return to.pounds() ? UsMeasure.inPounds(value) : Amounts.quantity(to.from(value), to.unit());
   }
 

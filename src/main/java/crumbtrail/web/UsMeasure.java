@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import crumbtrail.quantity.Unit;
+import java.util.List;
 
 /**
  * How a metric number becomes a US customary one.
@@ -73,6 +74,19 @@ record UsMeasure(String unit, double factor, double offset, double step) {
   double from(double metric) {
     double value = metric * factor + offset;
     return step > 0 ? Math.rint(value / step) * step : value;
+  }
+
+  /** Whether the number is one that bakers write with quarters. */
+  boolean byTheCup() {
+    return unit.startsWith("cup") || unit.equals("tsp") || unit.equals("tbsp");
+  }
+
+  /** A number of cups or spoons as "1½ cups". */
+  String inQuarters(double millilitres) {
+    long quarters = Math.round(millilitres * factor * 4);
+    String rest = List.of("", "¼", "½", "¾").get((int) (quarters % 4));
+    String whole = quarters < 4 && quarters > 0 ? "" : String.valueOf(quarters / 4);
+    return whole + rest + " " + unit;
   }
 
   /** Grams as "2 lb 3 oz". */

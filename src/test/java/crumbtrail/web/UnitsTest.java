@@ -29,7 +29,9 @@ class UnitsTest {
     "1600, m, 1600 m, 5250 ft",
     "5, ml, 5 ml, 1 tsp",
     "30, ml, 30 ml, 2 tbsp",
-    "355, ml, 355 ml, 1.5 cups",
+    "355, ml, 355 ml, 1½ cups",
+    "59.2, ml, 59.2 ml, ¼ cup",
+    "887, ml, 887 ml, 3¾ cups",
     "75, min, 75 min, 75 min",
     "62, %, 62 %, 62 %",
     "4.1, cm3/g, 4.1 cm³/g, 4.1 cm³/g"
