@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.screen.Screen;
 import crumbtrail.report.Enquiry;
 import crumbtrail.report.Enquiry.Standing;
 import crumbtrail.report.Report.NextQuestion;
@@ -23,7 +24,6 @@ import org.apache.commons.text.WordUtils;
  * causes moved, and so on until the baker stops, the input ends, or no question would teach much.
  */
 final class AskDialogue {
-  private static final int WIDTH = 80;
   private static final int SHOWN = 3;
 
   private static final Set<String> STOP = Set.of("q", "quit", "stop", "exit");
@@ -35,6 +35,7 @@ final class AskDialogue {
   private final Enquiry enquiry;
   private final BufferedReader answers;
   private final PrintWriter out;
+  private final int width;
   private Path save;
   private int answered;
 
@@ -42,10 +43,11 @@ final class AskDialogue {
    * @param answers what the baker types
    * @param save where the sheet with the answers is kept, or null
    */
-  AskDialogue(Enquiry enquiry, BufferedReader answers, PrintWriter out, Path save) {
+  AskDialogue(Enquiry enquiry, BufferedReader answers, Screen screen, Path save) {
     this.enquiry = enquiry;
     this.answers = answers;
-    this.out = out;
+    this.out = screen.out();
+    this.width = screen.width();
     this.save = save;
   }
 
@@ -151,7 +153,7 @@ final class AskDialogue {
 
   private void paragraph(String indent, String words) {
     out.println(
-        indent + WordUtils.wrap(words.strip(), WIDTH - indent.length(), "\n" + indent, true));
+        indent + WordUtils.wrap(words.strip(), width - indent.length(), "\n" + indent, true));
   }
 
   // Nothing that was answered is lost: where no file was named and nobody is there to ask, the

@@ -55,7 +55,10 @@ final class CardCommand implements Callable<Integer> {
     if (words.isEmpty()) {
       list(book.catalogue(), out);
     } else {
-      out.print(writer.write(new CauseCards(book).card(cause(book.catalogue()))));
+      out.print(
+          writer.write(
+              new CauseCards(book).card(cause(book.catalogue())),
+              CrumbtrailCommand.screen(spec).width()));
     }
     out.flush();
     return 0;

@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
     versionProvider = Version.class,
     description = "Why did my bake fail, and what do I change?",
     subcommands = {
+      NewCommand.class,
       TraceCommand.class,
       PrecheckCommand.class,
       NextCommand.class,
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
     footer = {
       "",
       "Examples:",
+      "  crumbtrail new",
       "  crumbtrail trace demo",
       "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
       "  crumbtrail precheck cases/healthy-tin-loaf.json",

@@ -22,8 +22,6 @@ import picocli.CommandLine.Spec;
     description = "The lessons in order; with a number, that lesson.",
     footer = {"", "Examples:", "  crumbtrail lesson", "  crumbtrail lesson 1"})
 final class LessonCommand implements Callable<Integer> {
-  private static final int WIDTH = 80;
-
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
@@ -32,10 +30,12 @@ final class LessonCommand implements Callable<Integer> {
   Integer number;
 
   private PrintWriter out;
+  private int width;
 
   @Override
   public Integer call() throws Exception {
     out = spec.commandLine().getOut();
+    width = CrumbtrailCommand.screen(spec).width();
     Course course = new Course(Rules.ruleBase(rules, spec.commandLine().getErr()));
     List<LessonKind> all = course.all();
     if (number == null) {
@@ -65,7 +65,7 @@ final class LessonCommand implements Callable<Integer> {
     out.println();
     paragraph(kind.look());
     out.println();
-    out.print(VariationText.of(course.variation(lesson)));
+    out.print(VariationText.of(course.variation(lesson), width));
     paragraph(
         "Turn it yourself, on a bake of yours: crumbtrail vary sheet.json --"
             + kind.turn()
@@ -79,6 +79,6 @@ final class LessonCommand implements Callable<Integer> {
   }
 
   private void paragraph(String words) {
-    out.println(WordUtils.wrap(words.strip(), WIDTH, "\n", false));
+    out.println(WordUtils.wrap(words.strip(), width, "\n", false));
   }
 }

@@ -49,7 +49,10 @@ final class MysteryCommand implements Callable<Integer> {
     long drawn = seed == null ? ThreadLocalRandom.current().nextLong(1, SEEDS) : seed;
     Mysteries mysteries = new Mysteries(Rules.ruleBase(rules, spec.commandLine().getErr()));
     new MysteryDialogue(
-            mysteries, mysteries.loaf(drawn, level), Input.answers(), spec.commandLine().getOut())
+            mysteries,
+            mysteries.loaf(drawn, level),
+            Input.answers(),
+            CrumbtrailCommand.screen(spec))
         .run();
     return 0;
   }

@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.screen.Screen;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.lessons.Clue;
 import crumbtrail.lessons.Mysteries;
@@ -18,23 +19,24 @@ import org.apache.commons.text.WordUtils;
 
 /** A mystery loaf in the terminal: questions by number, the cause by letter or by name. */
 final class MysteryDialogue {
-  private static final int WIDTH = 80;
   private static final int MOST_NAMES = 12;
 
   private final Mysteries mysteries;
   private final MysteryLoaf loaf;
   private final BufferedReader answers;
+  private final Screen screen;
   private final PrintWriter out;
   private MysteryRound round;
 
   /**
    * @param answers what the learner types
    */
-  MysteryDialogue(Mysteries mysteries, MysteryLoaf loaf, BufferedReader answers, PrintWriter out) {
+  MysteryDialogue(Mysteries mysteries, MysteryLoaf loaf, BufferedReader answers, Screen screen) {
     this.mysteries = mysteries;
     this.loaf = loaf;
     this.answers = answers;
-    this.out = out;
+    this.screen = screen;
+    this.out = screen.out();
     this.round = MysteryRound.of(loaf);
   }
 
@@ -163,15 +165,19 @@ final class MysteryDialogue {
   private void end(String key) {
     line("");
     Verdict verdict = mysteries.verdict(round, key);
-    out.print(
+    screen.print(
         MysteryText.of(
             verdict,
             key.isEmpty() ? "" : mysteries.cause(key).name(),
             mysteries.cause(loaf.cause()),
-            loaf.others().stream().map(other -> mysteries.cause(other).name()).toList()));
+            loaf.others().stream().map(other -> mysteries.cause(other).name()).toList(),
+            screen.width()));
   }
 
   private void line(String words) {
-    out.println(words.length() <= WIDTH ? words : WordUtils.wrap(words, WIDTH, "\n      ", false));
+    out.println(
+        words.length() <= screen.width()
+            ? words
+            : WordUtils.wrap(words, screen.width(), "\n      ", false));
   }
 }

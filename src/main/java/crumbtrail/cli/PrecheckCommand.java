@@ -1,14 +1,9 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
-import crumbtrail.picture.LoafPictures;
-import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
-import crumbtrail.report.TextReport;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.web.HtmlReport;
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,16 +44,10 @@ final class PrecheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     BakeSheet bake = Input.sheet(sheet);
-    PrintWriter out = spec.commandLine().getOut();
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
     Report report = postMortem.precheck(bake);
-    out.print(
-        switch (format) {
-          case TEXT -> TextReport.of(report);
-          case JSON -> JsonReport.pretty(report);
-          case HTML -> HtmlReport.page(report, LoafPictures.of(postMortem.rules().catalogue()));
-        });
-    out.flush();
+    TraceCommand.print(
+        report, format, postMortem.rules().catalogue(), CrumbtrailCommand.screen(spec));
     return 0;
   }
 }

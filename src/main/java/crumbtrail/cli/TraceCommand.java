@@ -1,6 +1,8 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Screen;
+import crumbtrail.knowledge.Catalogue;
 import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Enquiry;
 import crumbtrail.report.JsonReport;
@@ -9,7 +11,6 @@ import crumbtrail.report.Report;
 import crumbtrail.report.TextReport;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.web.HtmlReport;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -78,23 +79,27 @@ final class TraceCommand implements Callable<Integer> {
       checkAsking();
     }
     BakeSheet bake = Input.sheet(sheet);
-    PrintWriter out = spec.commandLine().getOut();
+    Screen screen = CrumbtrailCommand.screen(spec);
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
     if (ask) {
       try (Enquiry enquiry = postMortem.enquire(bake)) {
-        new AskDialogue(enquiry, Input.answers(), out, save).run();
+        new AskDialogue(enquiry, Input.answers(), screen, save).run();
       }
       return 0;
     }
     Report report = postMortem.trace(bake);
-    out.print(
-        switch (format) {
-          case TEXT -> TextReport.of(report);
-          case JSON -> JsonReport.pretty(report);
-          case HTML -> HtmlReport.page(report, LoafPictures.of(postMortem.rules().catalogue()));
-        });
-    out.flush();
+    print(report, format, postMortem.rules().catalogue(), screen);
     return 0;
+  }
+
+  /** Prints a report in one of its forms; only text is coloured. */
+  static void print(Report report, Format format, Catalogue catalogue, Screen screen) {
+    switch (format) {
+      case TEXT -> screen.print(TextReport.of(report, screen.width()));
+      case JSON -> screen.out().print(JsonReport.pretty(report));
+      case HTML -> screen.out().print(HtmlReport.page(report, LoafPictures.of(catalogue)));
+    }
+    screen.out().flush();
   }
 
   private void checkAsking() {

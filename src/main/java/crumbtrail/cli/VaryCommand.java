@@ -119,14 +119,14 @@ final class VaryCommand implements Callable<Integer> {
     if (turns.size() == 1) {
       var variation = school.vary().along(bake, turns.get(0), settings);
       return switch (format) {
-        case TEXT -> VariationText.of(variation);
+        case TEXT -> VariationText.of(variation, CrumbtrailCommand.screen(spec).width());
         case JSON -> LessonJson.pretty(variation);
         case HTML -> HtmlLessons.page(variation, school.drawings().of(variation));
       };
     }
     var board = school.vary().over(bake, turns.get(0), turns.get(1), settings);
     return switch (format) {
-      case TEXT -> VariationText.of(board);
+      case TEXT -> VariationText.of(board, CrumbtrailCommand.screen(spec).width());
       case JSON -> LessonJson.pretty(board);
       case HTML -> HtmlLessons.page(board);
     };

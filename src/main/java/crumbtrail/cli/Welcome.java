@@ -8,8 +8,8 @@ final class Welcome {
   static String text() {
     return """
         Why did my bread fail, and what do I change? Begin with one of these:
-          crumbtrail trace demo     see how a failed loaf is traced
-          crumbtrail precheck demo  see what may go wrong before a bake
+          crumbtrail new            answer questions about a bake; then trace bake.json
+          crumbtrail trace demo     see how a failed loaf is traced (or: precheck demo)
           crumbtrail serve          the same on pages in your browser
           crumbtrail --help         everything else
         """;

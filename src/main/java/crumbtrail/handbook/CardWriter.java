@@ -11,12 +11,21 @@ public enum CardWriter {
   HTML,
   MARKDOWN;
 
-  private static final int WIDTH = 80;
+  private static final int USUAL_WIDTH = 80;
 
   /** The card in this form, without links. */
   public String write(Card card) {
+    return write(card, USUAL_WIDTH);
+  }
+
+  /**
+   * The card in this form, without links.
+   *
+   * @param width characters of a line of text at most; a page and Markdown find their own
+   */
+  public String write(Card card, int width) {
     return switch (this) {
-      case TEXT -> text(card);
+      case TEXT -> text(card, width);
       case HTML -> html(card);
       case MARKDOWN -> markdown(card);
     };
@@ -27,20 +36,20 @@ public enum CardWriter {
     return name().toLowerCase(Locale.ROOT);
   }
 
-  private static String text(Card card) {
+  private static String text(Card card, int width) {
     StringBuilder text = new StringBuilder();
     text.append(Plain.upper(card.title()).toUpperCase(Locale.ROOT)).append("\n");
     for (Card.Section section : card.sections()) {
       text.append("\n").append(section.heading()).append("\n");
-      section.paragraphs().forEach(words -> text.append(wrap("  ", "  ", words)));
-      section.items().forEach(words -> text.append(wrap("  - ", "    ", words)));
+      section.paragraphs().forEach(words -> text.append(wrap(width, "  ", "  ", words)));
+      section.items().forEach(words -> text.append(wrap(width, "  - ", "    ", words)));
     }
     return text.toString();
   }
 
-  private static String wrap(String first, String next, String words) {
+  private static String wrap(int width, String first, String next, String words) {
     String plain = bare(words).replace("*", "");
-    return first + WordUtils.wrap(plain, WIDTH - next.length(), "\n" + next, false) + "\n";
+    return first + WordUtils.wrap(plain, width - next.length(), "\n" + next, false) + "\n";
   }
 
   private static String markdown(Card card) {

@@ -9,14 +9,19 @@ import java.util.List;
  * where the sheet stands. Where lines cross, the earlier letter is seen.
  */
 final class LetterPlot {
-  static final int COLUMNS = 61;
   private static final int ROWS = 11;
 
-  private final char[][] cells = new char[ROWS][COLUMNS];
+  private final int columns;
+  private final char[][] cells;
   private final double low;
   private final double high;
 
-  LetterPlot(double low, double high) {
+  /**
+   * @param columns letters across
+   */
+  LetterPlot(int columns, double low, double high) {
+    this.columns = columns;
+    this.cells = new char[ROWS][columns];
     this.low = low;
     this.high = high;
     for (char[] row : cells) {
@@ -29,9 +34,13 @@ final class LetterPlot {
     return (char) ('A' + place);
   }
 
+  int columns() {
+    return columns;
+  }
+
   int column(double at) {
     double share = Math.max(0, Math.min(1, (at - low) / (high - low)));
-    return (int) Math.round(share * (COLUMNS - 1));
+    return (int) Math.round(share * (columns - 1));
   }
 
   void upright(double at) {
@@ -77,7 +86,7 @@ final class LetterPlot {
       String label = row % 5 == 0 ? percent + " %" : "";
       rows.add((String.format("%6s |", label) + new String(cells[row])).stripTrailing());
     }
-    rows.add(" ".repeat(7) + "+" + "-".repeat(COLUMNS));
+    rows.add(" ".repeat(7) + "+" + "-".repeat(columns));
     return rows;
   }
 }

@@ -9,9 +9,12 @@ import org.apache.commons.text.WordUtils;
 
 /** The end of a mystery in words. */
 public final class MysteryText {
-  private static final int WIDTH = 80;
+  private final StringBuilder text = new StringBuilder();
+  private final int width;
 
-  private MysteryText() {}
+  private MysteryText(int width) {
+    this.width = width;
+  }
 
   /** How many suspects a number of bits stands for: "about 5 suspects". */
   public static String suspects(double bits) {
@@ -54,46 +57,47 @@ public final class MysteryText {
    * @param named name of the cause that the learner named, empty if they gave up
    * @param cause the true cause
    * @param others names of further causes
+   * @param width characters of a line at most
    */
-  public static String of(Verdict verdict, String named, Cause cause, List<String> others) {
-    StringBuilder text = new StringBuilder();
-    line(
-        text,
-        named.isEmpty() ? "It was: " + cause.name() + "." : outcome(verdict, named, cause.name()));
+  public static String of(
+      Verdict verdict, String named, Cause cause, List<String> others, int width) {
+    MysteryText page = new MysteryText(width);
+    page.write(verdict, named, cause, others);
+    return page.text.toString();
+  }
+
+  private void write(Verdict verdict, String named, Cause cause, List<String> others) {
+    line(named.isEmpty() ? "It was: " + cause.name() + "." : outcome(verdict, named, cause.name()));
     if (!others.isEmpty()) {
-      line(text, "Also at work: " + String.join(", ", others) + ".");
+      line("Also at work: " + String.join(", ", others) + ".");
     }
     line(
-        text,
         "By what you knew, "
             + Numbers.percent(verdict.shareTrue())
             + " of the suspicion lay on it"
             + (named.isEmpty() || named.equals(cause.name())
                 ? "."
                 : ", and " + Numbers.percent(verdict.shareNamed()) + " on what you named."));
-    line(text, "");
-    line(text, cause.what() + " " + cause.mechanism());
-    line(text, "How to tell it: " + cause.tell());
-    line(text, "Next time: " + cause.change());
-    line(text, "");
+    line("");
+    line(cause.what() + " " + cause.mechanism());
+    line("How to tell it: " + cause.tell());
+    line("Next time: " + cause.change());
+    line("");
     line(
-        text,
         "At the start: "
             + Numbers.bits(verdict.start())
             + " bits unknown, "
             + suspects(verdict.start())
             + ".");
     if (!verdict.asked().isEmpty()) {
-      line(text, "What you asked:");
-      verdict.asked().forEach(one -> observation(text, one));
+      line("What you asked:");
+      verdict.asked().forEach(this::observation);
     }
-    line(
-        text, "How a good diagnostician would have gone about it, by what each question promised:");
-    verdict.better().forEach(one -> observation(text, one));
-    return text.toString();
+    line("How a good diagnostician would have gone about it, by what each question promised:");
+    verdict.better().forEach(this::observation);
   }
 
-  private static void observation(StringBuilder text, Observation one) {
+  private void observation(Observation one) {
     text.append(
         String.format(
             "  %4s to %4s bits  %s%n",
@@ -104,7 +108,7 @@ public final class MysteryText {
             .map(MysteryText::suspect)
             .collect(Collectors.joining(", "));
     if (!likeliest.isEmpty()) {
-      text.append(WordUtils.wrap(likeliest, WIDTH - 21, "\n", false).indent(21));
+      text.append(WordUtils.wrap(likeliest, width - 21, "\n", false).indent(21));
     }
   }
 
@@ -112,7 +116,7 @@ public final class MysteryText {
     return suspect.name() + " " + Numbers.percent(suspect.share());
   }
 
-  private static void line(StringBuilder text, String words) {
-    text.append(WordUtils.wrap(words, WIDTH, "\n", false)).append('\n');
+  private void line(String words) {
+    text.append(WordUtils.wrap(words, width, "\n", false)).append('\n');
   }
 }

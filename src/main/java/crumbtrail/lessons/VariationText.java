@@ -13,26 +13,39 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.text.WordUtils;
 
-/** A variation or a board for the terminal: plain letters, at most 80 columns. */
+/** A variation or a board for the terminal, in plain letters. */
 public final class VariationText {
-  private static final int WIDTH = 80;
+  private static final int USUAL_WIDTH = 80;
+  private static final int CELL = 8;
   private static final int ROWS_SHOWN = 13;
 
   private final Variation variation;
   private final StringBuilder text = new StringBuilder();
 
-  private VariationText(Variation variation) {
+  private final int width;
+
+  private VariationText(Variation variation, int width) {
     this.variation = variation;
+    this.width = width;
   }
 
-  /** The picture, the table and the tipping points. */
+  /** The picture, the table and the tipping points, at most 80 columns wide. */
   public static String of(Variation variation) {
-    return new VariationText(variation).written();
+    return of(variation, USUAL_WIDTH);
+  }
+
+  /**
+   * The picture, the table and the tipping points.
+   *
+   * @param width characters of a line at most; 60 or more
+   */
+  public static String of(Variation variation, int width) {
+    return new VariationText(variation, width).written();
   }
 
   private String written() {
     Dial dial = variation.dial();
-    heading(text, variation.title(), List.of(dial));
+    heading(text, variation.title(), List.of(dial), width);
     if (!variation.turns()) {
       line("Turning " + dial.name() + " changes nothing on this sheet.");
       return text.toString();
@@ -50,9 +63,9 @@ public final class VariationText {
     return text.toString();
   }
 
-  static void heading(StringBuilder text, String title, List<Dial> dials) {
+  static void heading(StringBuilder text, String title, List<Dial> dials, int width) {
     if (!title.isBlank()) {
-      text.append(WordUtils.wrap(title, WIDTH, "\n", false)).append('\n');
+      text.append(WordUtils.wrap(title, width, "\n", false)).append('\n');
     }
     for (Dial dial : dials) {
       String range =
@@ -65,14 +78,14 @@ public final class VariationText {
           dial.own() == null
               ? "; the sheet does not say where it stands."
               : "; the sheet stands at " + told(dial, dial.own()) + ".";
-      text.append(WordUtils.wrap(range + own, WIDTH, "\n", false)).append('\n');
+      text.append(WordUtils.wrap(range + own, width, "\n", false)).append('\n');
     }
     text.append('\n');
   }
 
   private void plot() {
     Dial dial = variation.dial();
-    LetterPlot plot = new LetterPlot(dial.low(), dial.high());
+    LetterPlot plot = new LetterPlot(width - 19, dial.low(), dial.high());
     Double own = dial.own();
     boolean within = own != null && own >= dial.low() && own <= dial.high();
     double[] at = variation.points().stream().mapToDouble(Point::at).toArray();
@@ -89,10 +102,10 @@ public final class VariationText {
     String last = told(dial, dial.high());
     String axis = Numbers.plain(dial.low());
     String middle = within ? "here" : "";
-    int place = within ? plot.column(own) - 1 : LetterPlot.COLUMNS / 2;
-    StringBuilder below = new StringBuilder(" ".repeat(8 + LetterPlot.COLUMNS + 8));
+    int place = within ? plot.column(own) - 1 : plot.columns() / 2;
+    StringBuilder below = new StringBuilder(" ".repeat(8 + plot.columns() + 8));
     below.replace(8, 8 + axis.length(), axis);
-    int end = 8 + LetterPlot.COLUMNS - last.length();
+    int end = 8 + plot.columns() - last.length();
     below.replace(end, end + last.length(), last);
     int from = 8 + Math.max(0, place);
     if (below.substring(from - 1, from + middle.length() + 1).isBlank()) {
@@ -167,6 +180,8 @@ public final class VariationText {
     }
     line(title);
     List<String> heads = new ArrayList<>();
+    // Columns for which a narrow page has no room stand below the others.
+    int fitting = Math.max(1, (width - 16) / CELL);
     for (int place = 0; place < columns.size(); place++) {
       String head = columns.get(place).head();
       if (head.length() > 1) {
@@ -175,8 +190,15 @@ public final class VariationText {
       }
       heads.add(head);
     }
-    Dial dial = variation.dial();
-    line(String.format("  %12s  ", unit(dial)) + cells(heads));
+    for (int from = 0; from < columns.size(); from += fitting) {
+      int to = Math.min(columns.size(), from + fitting);
+      rows(heads.subList(from, to), columns.subList(from, to));
+      line("");
+    }
+  }
+
+  private void rows(List<String> heads, List<Column> columns) {
+    line(String.format("  %12s  ", unit(variation.dial())) + cells(heads));
     List<Point> rows = shown();
     for (int row = 0; row < rows.size(); row++) {
       int here = row;
@@ -185,19 +207,30 @@ public final class VariationText {
           String.format("%s %12s  ", mark, Numbers.plain(rows.get(row).at()))
               + cells(columns.stream().map(column -> column.cells().get(here)).toList()));
     }
-    line("");
   }
 
   private static String cells(List<String> cells) {
-    return cells.stream().map(cell -> String.format("%8s", cell)).collect(Collectors.joining());
+    return cells.stream()
+        .map(cell -> String.format("%" + CELL + "s", cell))
+        .collect(Collectors.joining());
   }
 
-  /** The leading cause at each crossing of two knobs. */
-  public static String of(Board board) {
+  /**
+   * The leading cause at each crossing of two knobs. A board is not broken: it has the width of its
+   * settings, and {@code --steps} makes it narrower.
+   *
+   * @param width characters of a line of words at most
+   */
+  public static String of(Board board, int width) {
     StringBuilder text = new StringBuilder();
-    heading(text, board.title(), List.of(board.across(), board.down()));
+    heading(text, board.title(), List.of(board.across(), board.down()), width);
     List<String> keys = board.causes().stream().map(Named::key).toList();
-    text.append("The leading cause and how likely it is; '.' where none is likely, < the sheet.\n");
+    text.append(
+        WordUtils.wrap(
+            "The leading cause and how likely it is; '.' where none is likely, < the sheet.\n",
+            width,
+            "\n",
+            false));
     text.append(
         String.format(
             "%12s | %s%n",
@@ -243,7 +276,7 @@ public final class VariationText {
   }
 
   private void line(String words) {
-    text.append(words.length() <= WIDTH ? words : WordUtils.wrap(words, WIDTH, "\n    ", false))
+    text.append(words.length() <= width ? words : WordUtils.wrap(words, width, "\n    ", false))
         .append('\n');
   }
 }

@@ -18,21 +18,24 @@ import java.util.function.ToDoubleFunction;
  * characters, since not every terminal has a face with blocks or braille.
  */
 final class TextPlots {
-  private static final int COLUMNS = 66;
+  private static final int MARGIN = 9;
   private static final int ROWS = 8;
-  private static final int STAGE_LINE = 71;
 
   private TextPlots() {}
 
-  /** The rise: eight rows of plot, an axis, the stages and when it was ready. */
-  static List<String> rise(Rise rise) {
+  /**
+   * The rise: eight rows of plot, an axis, the stages and when it was ready.
+   *
+   * @param width characters of a line at most
+   */
+  static List<String> rise(Rise rise, int width) {
     if (rise.points().isEmpty()) {
       return List.of();
     }
     double most = Math.max(2, rise.points().stream().mapToDouble(RisePoint::rise).max().orElse(2));
     double least = Math.min(1, rise.points().stream().mapToDouble(RisePoint::rise).min().orElse(1));
     double end = rise.points().get(rise.points().size() - 1).minute();
-    Grid grid = new Grid(end, least, most);
+    Grid grid = new Grid(width, end, least, most);
     for (Mark mark : rise.marks()) {
       if (mark.minute() <= end) {
         grid.upright(mark.minute());
@@ -40,18 +43,22 @@ final class TextPlots {
     }
     grid.curve(rise.points(), RisePoint::minute, RisePoint::rise);
     List<String> lines = grid.lines("x%.1f");
-    lines.add(" ".repeat(9) + stages(rise.spans(), grid));
+    lines.add(" ".repeat(9) + stages(rise.spans(), grid, width - MARGIN));
     rise.marks().stream()
         .filter(mark -> mark.minute() <= end)
         .map(m -> m.beyond() ? "not " + m.name() + " until here" : m.name())
         .distinct()
         .reduce((one, next) -> one + ", " + next)
-        .ifPresent(ready -> lines.add(" ".repeat(9) + cut(": " + ready)));
+        .ifPresent(ready -> lines.add(" ".repeat(9) + cut(": " + ready, width - MARGIN)));
     return lines;
   }
 
-  /** The core through the bake: eight rows of plot and an axis; the wanted core is a level. */
-  static List<String> bake(Bake bake) {
+  /**
+   * The core through the bake: eight rows of plot and an axis; the wanted core is a level.
+   *
+   * @param width characters of a line at most
+   */
+  static List<String> bake(Bake bake, int width) {
     if (bake.points().isEmpty()) {
       return List.of();
     }
@@ -61,7 +68,7 @@ final class TextPlots {
             bake.wantedCore(),
             bake.points().stream().mapToDouble(BakePoint::core).max().orElse(100));
     double least = bake.points().stream().mapToDouble(BakePoint::core).min().orElse(0);
-    Grid grid = new Grid(end, Math.min(least, bake.wantedCore()), most);
+    Grid grid = new Grid(width, end, Math.min(least, bake.wantedCore()), most);
     grid.level(bake.wantedCore());
     if (bake.setAt() != null && bake.setAt() <= end) {
       grid.upright(bake.setAt());
@@ -75,33 +82,37 @@ final class TextPlots {
 
   // Names of stages below the axis, each from where its stage starts; where there is not room for
   // all of them, the longer stages have it.
-  private static String stages(List<Span> spans, Grid grid) {
-    StringBuilder line = new StringBuilder(" ".repeat(STAGE_LINE));
+  private static String stages(List<Span> spans, Grid grid, int room) {
+    StringBuilder line = new StringBuilder(" ".repeat(room));
     spans.stream()
         .sorted(Comparator.comparingDouble((Span span) -> span.from() - span.to()))
         .forEach(
             span -> {
               int from = grid.column(span.from());
               int to = from + 1 + span.name().length();
-              if (to < STAGE_LINE && line.substring(from, to + 1).isBlank()) {
+              if (to < room && line.substring(from, to + 1).isBlank()) {
                 line.replace(from, to, "|" + span.name());
               }
             });
     return line.toString().stripTrailing();
   }
 
-  private static String cut(String words) {
-    return words.length() <= STAGE_LINE ? words : words.substring(0, STAGE_LINE - 1) + "…";
+  private static String cut(String words, int room) {
+    return words.length() <= room ? words : words.substring(0, room - 1) + "…";
   }
 
   /** The letters of one plot. */
   private static final class Grid {
-    private final char[][] cells = new char[ROWS][COLUMNS];
+    private final int columns;
+    private final char[][] cells;
     private final double end;
     private final double least;
     private final double most;
 
-    Grid(double end, double least, double most) {
+    Grid(int width, double end, double least, double most) {
+      // The last time of the axis may stand out a little.
+      this.columns = width - MARGIN - 5;
+      this.cells = new char[ROWS][columns];
       this.end = Math.max(end, 1e-9);
       this.least = least;
       this.most = Math.max(most, least + 1e-9);
@@ -112,7 +123,7 @@ final class TextPlots {
 
     int column(double minute) {
       double share = Math.max(0, Math.min(1, minute / end));
-      return (int) Math.round(share * (COLUMNS - 1));
+      return (int) Math.round(share * (columns - 1));
     }
 
     private int row(double value) {
@@ -154,14 +165,14 @@ final class TextPlots {
         String label = named ? String.format(Locale.ROOT, number, value) : "";
         lines.add(String.format(Locale.ROOT, "%7s |", label) + new String(cells[row]));
       }
-      lines.add(" ".repeat(8) + "+" + "-".repeat(COLUMNS));
+      lines.add(" ".repeat(8) + "+" + "-".repeat(columns));
       String middle = CourseWords.time(end / 2);
       String last = CourseWords.time(end);
-      int half = COLUMNS / 2 - middle.length() / 2;
+      int half = columns / 2 - middle.length() / 2;
       lines.add(
           " ".repeat(9)
               + String.format(Locale.ROOT, "%-" + half + "s%s", "0", middle)
-              + String.format(Locale.ROOT, "%" + (COLUMNS - half - middle.length()) + "s", last));
+              + String.format(Locale.ROOT, "%" + (columns - half - middle.length()) + "s", last));
       return lines;
     }
   }

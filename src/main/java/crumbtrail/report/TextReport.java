@@ -7,25 +7,39 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.commons.text.WordUtils;
 
-/** A report as plain text for a terminal of 80 columns. */
+/** A report as plain text for a terminal or for paper. */
 public final class TextReport {
-  private static final int WIDTH = 80;
+  /** Columns of a page where nobody says otherwise. */
+  public static final int USUAL_WIDTH = 80;
+
   private static final int CAUSES_SHOWN = 5;
   private static final int SIGNS_SHOWN = 6;
   private static final int OTHERS_SHOWN = 4;
   private static final int STEPS_SHOWN = 3;
   private static final int BAR = 20;
-  private static final int NAME = 50;
-  private static final String ROW = "%-21s %-16s %-12s %s";
+  private static final int LONGEST_NAME = 60;
+  private static final int LONGEST_READING = 34;
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029&&[^\n]]");
 
   private final StringBuilder text = new StringBuilder();
+  private final int width;
 
-  private TextReport() {}
+  private TextReport(int width) {
+    this.width = width;
+  }
 
   /** The report as lines of at most 80 characters, ending in a line break. */
   public static String of(Report report) {
-    TextReport page = new TextReport();
+    return of(report, USUAL_WIDTH);
+  }
+
+  /**
+   * The report as lines, ending in a line break.
+   *
+   * @param width characters of a line at most; 60 or more
+   */
+  public static String of(Report report, int width) {
+    TextReport page = new TextReport(width);
     page.head(report);
     page.causes(report);
     page.ahead(report.foresight());
@@ -78,11 +92,13 @@ public final class TextReport {
   private void cause(int rank, Report.RankedCause cause) {
     line("");
     String name = rank + ". " + cause.name();
+    // On a narrow page the bar gives way before the name does.
+    int room = Math.min(LONGEST_NAME, width - BAR / (width < USUAL_WIDTH ? 2 : 1) - 10);
     line(
         String.format(
             Locale.ROOT,
-            "%-" + NAME + "s %s %5s",
-            cut(name, NAME),
+            "%-" + room + "s %s %5s",
+            cut(name, room),
             bar(cause.probability()),
             percent(cause.probability())));
     paragraph("   ", cause.story() == null ? cause.what() : cause.what() + " " + cause.story());
@@ -171,6 +187,7 @@ public final class TextReport {
       return;
     }
     section("Formula");
+    int name = Math.min(LONGEST_NAME, width - 24);
     for (Report.FormulaRow row : formula.lines()) {
       String amount =
           row.grams() == null
@@ -185,11 +202,12 @@ public final class TextReport {
       line(
           String.format(
               Locale.ROOT,
-              "%-56s %s",
-              cut(row.written() + (row.part().isEmpty() ? "" : " [" + row.part() + "]"), 56),
+              "%-" + name + "s %s",
+              cut(row.written() + (row.part().isEmpty() ? "" : " [" + row.part() + "]"), name),
               amount));
     }
-    line(
+    paragraph(
+        "",
         String.format(
             Locale.ROOT,
             "Flour %.0f g, dough %.0f g; hydration %.1f %% poured, %.1f %% with all water",
@@ -208,31 +226,37 @@ public final class TextReport {
     section("Worked out");
     String heading = "usual for this bread";
     for (ReadingTable.Group group : groups) {
-      line(String.format(Locale.ROOT, ROW, capital(group.name()), "", "", heading));
+      line(row(capital(group.name()), "", "", heading));
       heading = "";
       for (ReadingTable.Row row : group.rows()) {
         boolean outside = row.lies().equals("below") || row.lies().equals("above");
         String usual = outside ? row.usual() + ", " + row.lies() : row.usual();
-        line(
-            cut(
-                String.format(Locale.ROOT, ROW, "  " + row.name(), row.value(), known(row), usual),
-                WIDTH));
+        line(cut(row("  " + row.name(), row.value(), known(row), usual), width));
       }
     }
+  }
+
+  // A narrow page has no room to tell how a number is known; the JSON report does.
+  private String row(String name, String value, String known, String usual) {
+    if (width < USUAL_WIDTH - 4) {
+      return String.format(Locale.ROOT, "%-21s %-16s %s", name, value, usual);
+    }
+    int room = Math.min(LONGEST_READING, 21 + Math.max(0, width - USUAL_WIDTH));
+    return String.format(Locale.ROOT, "%-" + room + "s %-16s %-12s %s", name, value, known, usual);
   }
 
   private void courses(Courses courses, Map<String, Report.WorkedReading> workup) {
     if (courses != null && courses.rise() != null) {
       picture(
           "Rise, times the size after mixing",
-          TextPlots.rise(courses.rise()),
+          TextPlots.rise(courses.rise(), width),
           CourseWords.of(courses.rise()),
           CourseWords.warnings(courses.rise(), workup));
     }
     if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
       picture(
           "Core through the bake",
-          TextPlots.bake(courses.bake()),
+          TextPlots.bake(courses.bake(), width),
           CourseWords.of(courses.bake()),
           CourseWords.warnings(courses.bake(), workup));
     }
@@ -274,7 +298,7 @@ public final class TextReport {
 
   private void paragraph(String lead, String words) {
     String indent = " ".repeat(lead.length());
-    String wrapped = WordUtils.wrap(words.strip(), WIDTH - lead.length(), "\n" + indent, true);
+    String wrapped = WordUtils.wrap(words.strip(), width - lead.length(), "\n" + indent, true);
     line(lead + wrapped);
   }
 
@@ -293,9 +317,10 @@ public final class TextReport {
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
-  private static String bar(double probability) {
-    int filled = (int) Math.round(probability * BAR);
-    return "#".repeat(filled) + ".".repeat(BAR - filled);
+  private String bar(double probability) {
+    int length = width < USUAL_WIDTH ? BAR / 2 : BAR;
+    int filled = (int) Math.round(probability * length);
+    return "#".repeat(filled) + ".".repeat(length - filled);
   }
 
   // Never more than is known at either end.

@@ -3,6 +3,7 @@ package crumbtrail.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.cli.screen.Terminal;
 import crumbtrail.rules.TinyRules;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -162,10 +164,32 @@ class MainTest {
   }
 
   @Test
+  void colours_are_for_a_terminal_and_for_whoever_asks() {
+    Terminal narrow = Terminal.of(60, Map.of());
+
+    assertThat(Main.run(narrow, "trace", CASE)).isZero();
+    assertThat(out()).contains("\u001b[1mLikely causes\u001b[0m");
+    String painted = out().replaceAll("\u001b\\[\\d+m", "");
+    assertThat(painted.lines()).allMatch(line -> line.length() <= 60);
+    out.reset();
+    assertThat(Main.run(narrow, "trace", CASE, "--color", "never")).isZero();
+    assertThat(out()).isEqualTo(painted);
+    out.reset();
+    assertThat(Main.run(narrow, "trace", CASE, "--format", "json")).isZero();
+    assertThat(out()).doesNotContain("\u001b");
+    out.reset();
+    assertThat(Main.run("--color=always", "trace", "--help")).isZero();
+    assertThat(out()).contains("\u001b[");
+    out.reset();
+    assertThat(Main.run(narrow, "trace", "--help", "--color=never")).isZero();
+    assertThat(out()).doesNotContain("\u001b");
+  }
+
+  @Test
   void a_first_run_is_told_in_five_lines_where_to_begin() {
     assertThat(Main.run()).isZero();
     assertThat(out().lines()).hasSize(5).allMatch(line -> line.length() <= 80);
-    assertThat(out()).contains("trace demo", "precheck", "serve", "--help");
+    assertThat(out()).contains("new", "trace demo", "precheck", "serve", "--help");
     assertThat(err()).isEmpty();
   }
 

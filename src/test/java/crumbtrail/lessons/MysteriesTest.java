@@ -87,8 +87,12 @@ class MysteriesTest {
     assertThat(MYSTERIES.verdict(round, wrong).outcome()).isNotEqualTo(Outcome.RIGHT);
     String words =
         MysteryText.of(
-            right, MYSTERIES.cause(loaf.cause()).name(), MYSTERIES.cause(loaf.cause()), List.of());
+            right,
+            MYSTERIES.cause(loaf.cause()).name(),
+            MYSTERIES.cause(loaf.cause()),
+            List.of(),
+            60);
     assertThat(words).startsWith("Right: ").contains("good diagnostician");
-    assertThat(words.lines()).allMatch(line -> line.length() <= 80);
+    assertThat(words.lines()).allMatch(line -> line.length() <= 60);
   }
 }

@@ -11,6 +11,7 @@ import crumbtrail.sheet.SheetReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Turning a knob of a sound loaf makes the fault of the trade, and nothing where it stands. */
@@ -31,7 +32,11 @@ class VaryTest {
     assertThat(salt.points()).filteredOn(Point::own).first().extracting(Point::lead).isNull();
     assertThat(salt.points().get(0).lead()).isEqualTo("salt-omitted");
     assertThat(salt.signs()).isNotEmpty();
-    assertThat(VariationText.of(salt).lines()).allMatch(line -> line.length() <= 80);
+    for (int width : List.of(60, 80, 120)) {
+      assertThat(VariationText.of(salt, width).lines())
+          .allMatch(line -> line.length() <= width)
+          .anyMatch(line -> line.length() > width - 20);
+    }
   }
 
   /** Just below a tipping point things are as below it, just above as above. */
@@ -80,7 +85,7 @@ class VaryTest {
         .extracting(Board.Cell::lead)
         .isNull();
     assertThat(board.causes()).extracting(Named::key).contains("oven-too-cool", "over-baked");
-    assertThat(VariationText.of(board)).contains("<");
+    assertThat(VariationText.of(board, 80)).contains("<");
   }
 
   private static Variation along(String name, String knob, String range) {

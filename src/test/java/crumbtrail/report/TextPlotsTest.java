@@ -29,7 +29,7 @@ class TextPlotsTest {
             List.of(new Mark("ready to shape", 30, false), new Mark("ready to bake", 200, true)),
             false);
 
-    assertThat(String.join("\n", TextPlots.rise(rise)) + "\n")
+    assertThat(String.join("\n", TextPlots.rise(rise, 80)) + "\n")
         .isEqualTo(
             """
                x2.4 |                      :                                         **
@@ -55,7 +55,8 @@ class TextPlotsTest {
     }
 
     assertThat(
-            String.join("\n", TextPlots.bake(new Bake(points, 95, 100, 25.0, null, false))) + "\n")
+            String.join("\n", TextPlots.bake(new Bake(points, 95, 100, 25.0, null, false), 80))
+                + "\n")
         .isEqualTo(
             """
               95 °C |------------------------------------------------------:----------*
@@ -81,7 +82,10 @@ class TextPlotsTest {
             List.of(new Mark("ready to shape", 76, true)),
             false);
 
-    assertThat(TextPlots.rise(rise)).last().asString().endsWith(": not ready to shape until here");
+    assertThat(TextPlots.rise(rise, 80))
+        .last()
+        .asString()
+        .endsWith(": not ready to shape until here");
   }
 
   @Test
@@ -101,7 +105,7 @@ class TextPlotsTest {
     Bake one = new Bake(List.of(new BakePoint(0, 95, 95, 95)), 95, 95, 0.0, 95.0, true);
 
     for (List<String> plot :
-        List.of(TextPlots.rise(flat), TextPlots.rise(strange), TextPlots.bake(one))) {
+        List.of(TextPlots.rise(flat, 80), TextPlots.rise(strange, 80), TextPlots.bake(one, 80))) {
       assertThat(plot).hasSizeBetween(10, 12);
       assertThat(plot).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     }
@@ -109,7 +113,7 @@ class TextPlotsTest {
 
   @Test
   void without_points_there_is_no_plot() {
-    assertThat(TextPlots.rise(new Rise(List.of(), List.of(), List.of(), false))).isEmpty();
-    assertThat(TextPlots.bake(new Bake(List.of(), 95, 100, null, null, false))).isEmpty();
+    assertThat(TextPlots.rise(new Rise(List.of(), List.of(), List.of(), false), 80)).isEmpty();
+    assertThat(TextPlots.bake(new Bake(List.of(), 95, 100, null, null, false), 80)).isEmpty();
   }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TextReportTest {
   static List<Path> cases() {
@@ -49,6 +50,25 @@ class TextReportTest {
     assertThat(line).endsWith(" " + Math.round(first.probability() * 100) + " %");
     assertThat(line.chars().filter(letter -> letter == '#').count())
         .isEqualTo(Math.round(first.probability() * 20));
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {60, 66, 75, 76, 79, 81, 100, 120})
+  void every_line_and_both_plots_follow_the_width_of_the_page(int width) throws IOException {
+    String sheet = Files.readString(Path.of("cases", "over-proofed-tin-loaf.json"));
+    String text = TextReport.of(traced(sheet), width);
+
+    assertThat(text.lines()).allMatch(line -> line.length() <= width);
+    // An axis of a plot reaches to the edge, but for the room of its last label.
+    assertThat(text.lines().filter(line -> line.matches(" +\\+-+")))
+        .hasSize(2)
+        .allMatch(line -> line.length() == width - 5);
+    assertThat(text.lines().filter(line -> line.startsWith("   for ")))
+        .anyMatch(line -> line.length() > width - 16);
+  }
+
+  private static Report traced(String sheet) {
+    return Scored.PIPELINE.trace(SheetReader.read(sheet).sheet().orElseThrow());
   }
 
   @Test

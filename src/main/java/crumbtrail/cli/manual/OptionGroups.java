@@ -20,7 +20,7 @@ public final class OptionGroups {
 
   private static Map<String, List<String>> groups() {
     Map<String, List<String>> groups = new LinkedHashMap<>();
-    groups.put("The answer", List.of("--format", "--out", "--hints"));
+    groups.put("The answer", List.of("--format", "--out", "--force", "--hints"));
     groups.put("A talk", List.of("--ask", "--save", "--level", "--seed"));
     groups.put("Your day and dough", List.of("--start", "--ready", "--bulk", "--proof"));
     groups.put(WORK, List.of("--rules", "--cases", "--real", "--tables"));

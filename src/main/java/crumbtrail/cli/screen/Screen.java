@@ -14,6 +14,11 @@ import java.io.PrintWriter;
 public record Screen(
     PrintWriter out, PrintWriter err, int width, boolean coloured, boolean progress) {
 
+  /** The same with another place for the answer. */
+  public Screen on(PrintWriter other) {
+    return new Screen(other, err, width, coloured, progress);
+  }
+
   /** Prints an answer, coloured where that is wanted. */
   public void print(String text) {
     out.print(coloured ? Paint.report(text) : text);
