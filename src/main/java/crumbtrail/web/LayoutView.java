@@ -31,9 +31,11 @@ public record LayoutView(
    * @param part name of its part where a new one begins, else empty
    * @param takenFor what it is taken for, empty where its own words say so
    * @param weight empty if it cannot be told
+   * @param fills the same in cups or spoons, where the baker uses them and the line does not
    * @param percent empty if it cannot be told
    */
-  public record Row(String part, String written, String takenFor, String weight, String percent) {}
+  public record Row(
+      String part, String written, String takenFor, String weight, String fills, String percent) {}
 
   /** A name and its number. */
   public record Fact(String name, String value) {}
@@ -69,6 +71,7 @@ public record LayoutView(
         line.written(),
         plain ? "" : line.ingredient(),
         weight(line, units),
+        fills(line, units),
         line.inDough() ? percent : "not in the dough");
   }
 
@@ -78,12 +81,16 @@ public record LayoutView(
     }
     // A cup is no scale: the sign before the number says so, and no figure that nobody could know.
     double half = line.low() == null ? 0 : (line.high() - line.low()) / 2;
-    String weight =
-        half > 0
-            ? "≈ " + units.quantity(line.grams(), half, "g")
-            : units.quantity(line.grams(), "g");
-    boolean cups = units.us() && line.millilitres() != null && line.millilitres() >= NO_SPOON;
-    return cups ? weight + ", " + units.quantity(line.millilitres(), "ml") : weight;
+    return half > 0
+        ? "≈ " + units.quantity(line.grams(), half, "g")
+        : units.quantity(line.grams(), "g");
+  }
+
+  private static String fills(RecipeLine line, Units units) {
+    boolean weighed = line.grams() != null && line.low() == null;
+    return units.us() && weighed && line.millilitres() != null && line.millilitres() >= NO_SPOON
+        ? units.quantity(line.millilitres(), "ml")
+        : "";
   }
 
   private static List<Fact> facts(RecipeLayout laid, Units units) {

@@ -66,6 +66,35 @@ class BakeFormTest {
     assertThat(sheet.at("/process/shaping/pieces").asText()).isEqualTo("two-ish");
   }
 
+  @Test
+  void picked_signs_go_where_typed_ones_go() throws JsonProcessingException {
+    BakeForm form =
+        new BakeForm(
+            Map.of(
+                "seen", "sour smell",
+                "sign-pale-crust", "saw",
+                "sign-flat-loaf", "saw",
+                "sign-large-holes", "not",
+                "sign-dense-crumb", "",
+                "sign-mould", "perhaps"));
+    assertThat(JSON.readTree(form.sheetJson()))
+        .isEqualTo(
+            JSON.readTree(
+                "{\"seen\": [\"sour smell\", \"flat-loaf\", \"pale-crust\"],"
+                    + " \"notSeen\": [\"large-holes\"]}"));
+    assertThat(form.withoutSigns().sheetJson()).isEqualTo("{}");
+    assertThat(new BakeForm(Map.of("sign-mould", "saw")).saysSomething()).isTrue();
+    assertThat(new BakeForm(Map.of("sign-mould", "not")).saysSomething()).isFalse();
+  }
+
+  @Test
+  void the_formula_alone_is_what_was_made_ahead_and_the_recipe() {
+    BakeForm form =
+        new BakeForm(
+            Map.of("recipe", "500 g flour", "ahead-formula", "100 g water", "room", "warmish"));
+    assertThat(form.formula().typed()).containsOnlyKeys("recipe", "ahead-formula");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "recipe, recipe",

@@ -211,6 +211,12 @@ class BakeSheetIT {
       until("document.querySelectorAll('#layout tbody tr').length === 5");
       openAllStages();
       assertThat(browser.script("return document.documentElement.scrollWidth")).isEqualTo(320L);
+      assertThat(
+              browser.script(
+                  "const box = document.getElementById('layout');"
+                      + "return box.querySelector('table').getBoundingClientRect().right"
+                      + " <= box.getBoundingClientRect().right - 8"))
+          .isEqualTo(true);
       assertThat(tooSmall()).as("targets under 44 px").isEqualTo("");
       browser.script("document.getElementById('room').focus()");
       assertThat(

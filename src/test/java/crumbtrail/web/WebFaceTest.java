@@ -60,6 +60,9 @@ class WebFaceTest {
     "/about, text/html",
     "/health, application/json",
     "/assets/crumbtrail.css, text/css",
+    "/assets/draft.js, text/javascript",
+    "/assets/sheet.js, text/javascript",
+    "/assets/signs.css, text/css",
     "/assets/icon.svg, image/svg+xml"
   })
   void serves(String path, String type) {
@@ -120,6 +123,49 @@ class WebFaceTest {
   }
 
   @Test
+  void theLibraryOfThePageIsOursToServeAndMayBeKept() {
+    Matcher script =
+        Pattern.compile("src=\"(/assets/htmx-[^\"]+)\"").matcher(asker.get("/").body());
+    assertThat(script.find()).isTrue();
+    HttpResponse<String> library = asker.get(script.group(1));
+    assertThat(library.statusCode()).isEqualTo(200);
+    assertThat(library.headers().firstValue("Content-Type").orElseThrow())
+        .startsWith("text/javascript");
+    assertThat(library.headers().firstValue("Cache-Control").orElseThrow()).contains("immutable");
+    assertThat(library.body()).contains("htmx");
+    assertGuarded(library);
+  }
+
+  @Test
+  void aLayoutIsAPanelForAScriptAndTheWholeFormForAButton() {
+    String body = "recipe=500+g+flour&seen=flat&sign-pale-crust=saw";
+    HttpResponse<String> panel = asker.post("/layout", Asker.FORM, body, "HX-Request", "true");
+    assertThat(panel.statusCode()).isEqualTo(200);
+    assertThat(panel.body()).contains("data-said").doesNotContain("<html", "<form");
+    assertGuarded(panel);
+    HttpResponse<String> form = asker.post("/layout", Asker.FORM, body);
+    assertThat(form.statusCode()).isEqualTo(200);
+    assertThat(form.body()).contains("<form", "500 g flour</textarea>", "data-draft=\"sent\"");
+    assertGuarded(form);
+  }
+
+  @Test
+  void unitsComeWithTheAddressAndAreRememberedByOneHarmlessCookie() {
+    HttpResponse<String> chosen = asker.get("/?units=us");
+    assertThat(chosen.body()).contains("70 F");
+    assertThat(chosen.headers().firstValue("Set-Cookie").orElseThrow())
+        .contains("units=us", "SameSite=Lax", "HttpOnly");
+    assertThat(asker.get("/", "Cookie", "units=us").body()).contains("70 F");
+    assertThat(asker.get("/", "Cookie", "units=furlongs").body()).contains("21 C");
+    assertThat(asker.get("/").headers().firstValue("Set-Cookie")).isEmpty();
+  }
+
+  @Test
+  void aPictureThatIsNoneIsNotFound() throws JsonProcessingException {
+    problem(asker.get("/pictures/no-such-sign.svg"), 404);
+  }
+
+  @Test
   void anEmptyFormIsToldWhatToSay() {
     TRACER.set(Samples.refusing(new Problem("", "neither formula nor seen", "write JSON")));
     HttpResponse<String> response = asker.postForm(Map.of("room", "21 C"));
@@ -163,6 +209,7 @@ class WebFaceTest {
   @CsvSource({
     "GET, /api/trace, POST",
     "GET, /trace, POST",
+    "GET, /layout, POST",
     "GET, /precheck, POST",
     "GET, /next, POST",
     "GET, /next.json, POST",
@@ -183,6 +230,7 @@ class WebFaceTest {
   @ValueSource(
       strings = {
         "/trace",
+        "/layout",
         "/api/trace",
         "/precheck",
         "/api/precheck",
@@ -209,6 +257,7 @@ class WebFaceTest {
     "/precheck, application/json",
     "/next, application/json",
     "/next.json, multipart/form-data; boundary=x",
+    "/layout, application/json",
     "/trace, multipart/form-data; boundary=x"
   })
   void anotherTypeIsAProblem(String path, String type) throws JsonProcessingException {
@@ -245,7 +294,7 @@ class WebFaceTest {
     FormLayout.ALL.forEach(field -> typed.put(field.name(), HOSTILE + field.name()));
     HttpResponse<String> refused = asker.postForm(typed);
     assertThat(refused.statusCode()).isEqualTo(400);
-    assertThat(refused.body()).doesNotContain("<script", "<img", "\"'>");
+    assertThat(refused.body()).doesNotContain("<script>", "<img", "\"'>");
     for (FormField field : FormLayout.ALL) {
       if (field.kind() != FormField.Kind.YES_NO) {
         assertThat(refused.body())
@@ -375,7 +424,7 @@ class WebFaceTest {
     "Sec-Fetch-Site, same-site"
   })
   void aPostFromAForeignPageIsRefused(String header, String value) throws JsonProcessingException {
-    for (String path : List.of("/trace", "/precheck", "/next", "/next.json")) {
+    for (String path : List.of("/trace", "/precheck", "/layout", "/next", "/next.json")) {
       problem(asker.post(path, Asker.FORM, "", header, value), 403);
     }
     for (String path : List.of("/api/trace", "/api/precheck", "/api/next")) {

@@ -57,6 +57,15 @@ class HearingTest {
   }
 
   @Test
+  void a_key_is_quoted_by_the_name_of_its_sign_and_words_as_they_are() {
+    assertThat(hear("{'seen': ['pale-crust'], 'notSeen': ['dense-crumb']}").signs())
+        .allSatisfy(sign -> assertThat(sign.words()).isNotBlank().doesNotContain("-"));
+    assertThat(hear("{'seen': ['pale crust']}").signs())
+        .singleElement()
+        .satisfies(sign -> assertThat(sign.words()).isEqualTo("pale crust"));
+  }
+
+  @Test
   void a_denied_sign_is_a_sign_looked_for_and_not_seen() {
     assertThat(hear("{'seen': ['it was not sour']}").signs())
         .extracting(Heard.Sign::key, Heard.Sign::seen)
