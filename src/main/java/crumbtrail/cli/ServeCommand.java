@@ -1,9 +1,12 @@
 package crumbtrail.cli;
 
+import crumbtrail.api.Shelf;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.handbook.CauseCards;
 import crumbtrail.lessons.School;
 import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.PostMortem;
+import crumbtrail.rules.RuleBook;
 import crumbtrail.web.PostMortemTracer;
 import crumbtrail.web.WebFace;
 import java.util.concurrent.Callable;
@@ -43,10 +46,12 @@ final class ServeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
+    RuleBook book = rules.folder == null ? RuleBook.bundled() : RuleBook.read(rules.folder);
     WebFace face =
         WebFace.start(
             new PostMortemTracer(postMortem),
             School.of(postMortem.rules()),
+            new Shelf(book.catalogue(), new CauseCards(book), postMortem.rules().version()),
             LoafPictures.of(postMortem.rules().catalogue()),
             host,
             port);

@@ -40,6 +40,25 @@ public record Card(String key, String title, List<Section> sections) {
     }
   }
 
+  /** The same card in plain text, without links and emphasis. */
+  public Card plain() {
+    return new Card(
+        key,
+        title,
+        sections.stream()
+            .map(
+                one ->
+                    new Section(
+                        one.heading(),
+                        one.paragraphs().stream().map(Card::plain).toList(),
+                        one.items().stream().map(Card::plain).toList()))
+            .toList());
+  }
+
+  private static String plain(String words) {
+    return words.replaceAll("\\[([^\\]]*)\\]\\([^)]*\\)", "$1").replace("*", "");
+  }
+
   /** The section of this heading; throws if the card has none. */
   public Section section(String heading) {
     return sections.stream().filter(one -> one.heading().equals(heading)).findFirst().orElseThrow();

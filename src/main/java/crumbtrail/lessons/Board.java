@@ -2,6 +2,7 @@ package crumbtrail.lessons;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Two knobs turned at once: the leading cause at each crossing.
@@ -38,5 +39,5 @@ public record Board(
    * @param own whether the sheet stands here, or nearest to here
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Cell(String lead, double probability, boolean own) {}
+  public record Cell(@Nullable String lead, double probability, boolean own) {}
 }

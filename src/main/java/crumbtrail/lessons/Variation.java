@@ -3,6 +3,7 @@ package crumbtrail.lessons;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What moves as one knob of a bake is turned, the signs of the bake left out. Written to JSON as it
@@ -50,7 +51,8 @@ public record Variation(
    * @param own where the sheet stands, null where it leaves it open
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Dial(String key, String name, String unit, double low, double high, Double own) {}
+  public record Dial(
+      String key, String name, String unit, double low, double high, @Nullable Double own) {}
 
   /** Something with a name. */
   public record Named(String key, String name) {}
@@ -72,7 +74,7 @@ public record Variation(
   public record Point(
       double at,
       boolean own,
-      String lead,
+      @Nullable String lead,
       Map<String, Double> causes,
       Map<String, Double> readings,
       Map<String, Double> signs) {}
@@ -87,5 +89,6 @@ public record Variation(
    * @param words one sentence
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Tipping(double at, String kind, String from, String to, String words) {}
+  public record Tipping(
+      double at, String kind, @Nullable String from, @Nullable String to, String words) {}
 }

@@ -2,6 +2,7 @@ package crumbtrail.report;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What went on in the dough and in the oven, minute by minute, as far as it can be worked out.
@@ -11,7 +12,7 @@ import java.util.List;
  * @param bake from the oven door to the end of the bake; null where nothing is known
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Courses(Rise rise, Bake bake) {
+public record Courses(@Nullable Rise rise, @Nullable Bake bake) {
 
   /**
    * The rise. Minute 0 is the end of mixing.
@@ -64,8 +65,8 @@ public record Courses(Rise rise, Bake bake) {
       List<BakePoint> points,
       double wantedCore,
       double boiling,
-      Double setAt,
-      Double measuredCore,
+      @Nullable Double setAt,
+      @Nullable Double measuredCore,
       boolean assumed) {}
 
   /**

@@ -15,6 +15,7 @@ import crumbtrail.sheet.Salvage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A recipe laid out line by line while it is still being written: what each line weighs, and what
@@ -34,9 +35,9 @@ import java.util.Optional;
 public record RecipeLayout(
     String title,
     List<RecipeLine> lines,
-    FormulaTable formula,
-    Double salt,
-    Double yeast,
+    @Nullable FormulaTable formula,
+    @Nullable Double salt,
+    @Nullable Double yeast,
     List<OpenLine> notUnderstood,
     List<Problem> problems,
     List<String> assumptions,
@@ -73,11 +74,11 @@ public record RecipeLayout(
       String part,
       String written,
       String ingredient,
-      Double grams,
-      Double low,
-      Double high,
-      Double percent,
-      Double millilitres,
+      @Nullable Double grams,
+      @Nullable Double low,
+      @Nullable Double high,
+      @Nullable Double percent,
+      @Nullable Double millilitres,
       boolean inDough) {}
 
   /**

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The answer to a bake sheet. Written to JSON as it stands; every number is in the unit that its
@@ -39,17 +40,17 @@ public record Report(
     double togetherProbability,
     List<Joint> actingTogether,
     List<String> unexplained,
-    Firmness firmness,
+    @Nullable Firmness firmness,
     List<NextQuestion> askNext,
     List<CorrectionLine> corrections,
-    NextBakeSheet nextBake,
-    ForesightTable foresight,
+    @Nullable NextBakeSheet nextBake,
+    @Nullable ForesightTable foresight,
     List<String> notUnderstood,
     List<Understood> understood,
     List<String> assumptions,
-    FormulaTable formula,
+    @Nullable FormulaTable formula,
     Map<String, WorkedReading> workup,
-    Courses courses,
+    @Nullable Courses courses,
     List<String> cautions,
     String ruleBase) {
 
@@ -75,7 +76,7 @@ public record Report(
       String name,
       String stage,
       double probability,
-      String story,
+      @Nullable String story,
       String what,
       String change,
       String tell,
@@ -97,7 +98,7 @@ public record Report(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record EvidenceLine(
       String rule,
-      RuleText says,
+      @Nullable RuleText says,
       String strand,
       double decibans,
       String because,
@@ -196,7 +197,11 @@ public record Report(
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record FormulaRow(
-      String part, String written, String ingredient, Double grams, Double percent) {}
+      String part,
+      String written,
+      String ingredient,
+      @Nullable Double grams,
+      @Nullable Double percent) {}
 
   /**
    * A reading.
@@ -218,9 +223,9 @@ public record Report(
       double low,
       double high,
       String known,
-      Double usualLow,
-      Double usualHigh,
-      String usualSource,
+      @Nullable Double usualLow,
+      @Nullable Double usualHigh,
+      @Nullable String usualSource,
       String group,
       String what) {}
 
@@ -281,7 +286,7 @@ public record Report(
       List<DayStep> steps,
       List<String> untold,
       List<Risk> risks,
-      JsonNode sheet) {}
+      @Nullable JsonNode sheet) {}
 
   /**
    * A step of the day.
@@ -294,7 +299,7 @@ public record Report(
   public record DayStep(
       String step,
       String name,
-      String clock,
+      @Nullable String clock,
       double begins,
       double minutes,
       String how,

@@ -8,8 +8,8 @@ import java.util.Optional;
 /** Reads the formula of a bake sheet and its preferments. */
 final class FormulaReader {
 
-  private static final List<String> LINE = List.of("ingredient", "amount", "note");
-  private static final List<String> PREFERMENT = List.of("name", "formula", "stages");
+  static final List<String> LINE = List.of("ingredient", "amount", "note");
+  static final List<String> PREFERMENT = List.of("name", "formula", "stages");
 
   private FormulaReader() {}
 

@@ -23,8 +23,8 @@ import java.util.regex.Pattern;
  */
 final class Part {
 
-  private static final Set<String> YES = Set.of("yes", "y", "true", "on");
-  private static final Set<String> NO = Set.of("no", "n", "false", "off", "none");
+  static final Set<String> YES = Set.of("yes", "y", "true", "on");
+  static final Set<String> NO = Set.of("no", "n", "false", "off", "none");
 
   private static final Pattern TAIL =
       Pattern.compile(

@@ -17,7 +17,7 @@ import java.util.Optional;
 /** Reads what was done, from mixing to storage. */
 final class ProcessReader {
 
-  private static final List<String> PROCESS =
+  static final List<String> PROCESS =
       List.of(
           "room",
           "temperatures",
@@ -31,19 +31,18 @@ final class ProcessReader {
           "storage",
           "altitude",
           "remarks");
-  private static final List<String> TEMPERATURES = List.of("flour", "liquid", "preferment");
-  private static final List<String> MIXING =
+  static final List<String> TEMPERATURES = List.of("flour", "liquid", "preferment");
+  static final List<String> MIXING =
       List.of("method", "time", "speed", "rest", "fat", "doughTemperature");
-  private static final List<String> STAGE =
-      List.of("time", "temperature", "folds", "covered", "humidity");
-  private static final List<String> SHAPING =
+  static final List<String> STAGE = List.of("time", "temperature", "folds", "covered", "humidity");
+  static final List<String> SHAPING =
       List.of("pieces", "pieceWeight", "benchRest", "tension", "dustingFlour");
-  private static final List<String> VESSEL = List.of("kind", "size", "lid");
-  private static final List<String> BAKING =
+  static final List<String> VESSEL = List.of("kind", "size", "lid");
+  static final List<String> BAKING =
       List.of("stages", "preheated", "steam", "fan", "scored", "coreTemperature");
-  private static final List<String> OVEN_STAGE = List.of("time", "oven");
-  private static final List<String> COOLING = List.of("time", "wrapped");
-  private static final List<String> STORAGE = List.of("place", "time");
+  static final List<String> OVEN_STAGE = List.of("time", "oven");
+  static final List<String> COOLING = List.of("time", "wrapped");
+  static final List<String> STORAGE = List.of("place", "time");
 
   private ProcessReader() {}
 

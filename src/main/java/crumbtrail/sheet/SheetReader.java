@@ -28,7 +28,7 @@ import java.util.Optional;
  */
 public final class SheetReader {
 
-  private static final List<String> SHEET =
+  static final List<String> SHEET =
       List.of(
           "title",
           "style",
@@ -39,8 +39,8 @@ public final class SheetReader {
           "seen",
           "notSeen",
           "knownCauses");
-  private static final List<String> SIGN = List.of("sign", "words", "degree");
-  private static final Map<String, Degree> DEGREES =
+  static final List<String> SIGN = List.of("sign", "words", "degree");
+  static final Map<String, Degree> DEGREES =
       Map.ofEntries(
           Map.entry("slight", Degree.SLIGHT),
           Map.entry("slightly", Degree.SLIGHT),

@@ -2,9 +2,14 @@ package crumbtrail.web;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.util.Arrays;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -41,7 +46,11 @@ final class Errors {
   private static void refused(HttpResponseException e, Context ctx) {
     int status = e.getStatus();
     if (status == 405) {
-      ctx.header("Allow", allowed(ctx));
+      ctx.header("Allow", allowed(e));
+      if (ctx.method().equals(HandlerType.OPTIONS)) {
+        ctx.status(204);
+        return;
+      }
     }
     String detail =
         switch (status) {
@@ -53,8 +62,17 @@ final class Errors {
     answer(ctx, ProblemDetails.of(status, detail));
   }
 
-  private static String allowed(Context ctx) {
-    return Routes.METHODS.getOrDefault(ctx.path(), "GET, HEAD");
+  // The router tells which methods the address has; every address can be asked for its options.
+  private static String allowed(HttpResponseException e) {
+    return e.getDetails().values().stream()
+        .flatMap(methods -> Arrays.stream(methods.split(",")))
+        .map(String::strip)
+        .collect(Collectors.collectingAndThen(Collectors.toCollection(TreeSet::new), Errors::list));
+  }
+
+  private static String list(Set<String> methods) {
+    methods.add("OPTIONS");
+    return String.join(", ", methods);
   }
 
   /**

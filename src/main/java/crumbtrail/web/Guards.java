@@ -1,6 +1,8 @@
 package crumbtrail.web;
 
 import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 
@@ -13,6 +15,8 @@ import java.util.Set;
 record Guards(boolean loopback) {
 
   private static final Set<String> LOCAL = Set.of("localhost", "127.0.0.1", "[::1]");
+
+  private static final Set<String> JSON_RANGES = Set.of("*/*", "application/*", "application/json");
 
   /**
    * Refuses requests that reach a loopback server under another name: a foreign page that points
@@ -46,16 +50,42 @@ record Guards(boolean loopback) {
     }
   }
 
+  /** Refuses those who would not take the one type in which there is an answer. */
+  void checkAccept(Context ctx) {
+    String accept = ctx.header("Accept");
+    if (accept != null && !accept.isBlank() && !takesJson(accept.toLowerCase(Locale.ROOT))) {
+      throw new Refusal(406, "The answer is application/json, and Accept leaves that out.");
+    }
+  }
+
+  private static boolean takesJson(String accept) {
+    for (String range : accept.split(",")) {
+      String[] parts = range.strip().split("\\s*;\\s*");
+      boolean never = Arrays.stream(parts).anyMatch(part -> part.matches("q=0(\\.0*)?"));
+      if (JSON_RANGES.contains(parts[0]) && !never) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Refuses a body that is not of the one type the route reads. */
   void checkType(Context ctx, String wanted) {
+    checkType(ctx, List.of(wanted));
+  }
+
+  /** Refuses a body of another type than these; returns its type. */
+  String checkType(Context ctx, List<String> wanted) {
     String sent = String.valueOf(ctx.header("Content-Type")).toLowerCase(Locale.ROOT);
     int semicolon = sent.indexOf(';');
     String type = (semicolon < 0 ? sent : sent.substring(0, semicolon)).strip();
     String rest = semicolon < 0 ? "" : sent.substring(semicolon + 1).strip();
     boolean utf8 = rest.isEmpty() || rest.matches("charset=\"?utf-8\"?");
-    if (!type.equals(wanted) || !utf8) {
-      throw new Refusal(415, "The body must be of the type " + wanted + ", in UTF-8.");
+    if (!wanted.contains(type) || !utf8) {
+      throw new Refusal(
+          415, "The body must be of the type " + String.join(" or ", wanted) + ", in UTF-8.");
     }
+    return type;
   }
 
   private static String nameOf(String host) {

@@ -4,11 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.report.Report.NextBakeSheet;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** The next bake: as a page, as a file, and for programs. */
+/** The next bake: as a page and as a file. */
 final class NextRoutes {
   private static final String FORM = "application/x-www-form-urlencoded";
   private static final String JSON = "application/json";
@@ -24,7 +23,6 @@ final class NextRoutes {
   void register(RoutesConfig routes) {
     routes.post("/next", this::page);
     routes.post("/next.json", this::file);
-    routes.post("/api/next", this::program);
   }
 
   private void page(Context ctx) {
@@ -64,19 +62,6 @@ final class NextRoutes {
           Map.of(
               "page", NextPage.refused(wish, ((Traced.Refused<NextBakeSheet>) traced).problems())));
     }
-  }
-
-  // The body is the sheet; what is wished stands in the query, under the names of the form.
-  private void program(Context ctx) {
-    String sheet = Routes.json(ctx, guards);
-    Map<String, String> fields = new LinkedHashMap<>();
-    ctx.queryParamMap().forEach((name, values) -> fields.put(name, values.get(values.size() - 1)));
-    WishForm wish = WishForm.of(fields);
-    if (!wish.faults().isEmpty()) {
-      WishForm.Field fault = wish.faults().get(0);
-      throw new Refusal(400, "The query parameter " + fault.name() + ": " + fault.fault());
-    }
-    Routes.answer(ctx, tracer.next(sheet, wish.wish()));
   }
 
   private WishForm form(Context ctx) {

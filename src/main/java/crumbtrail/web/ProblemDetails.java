@@ -1,10 +1,10 @@
 package crumbtrail.web;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import crumbtrail.api.ProblemAnswer;
+import crumbtrail.api.ProblemKind;
 import crumbtrail.sheet.Problem;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * An error as RFC 9457 problem details.
@@ -19,9 +19,6 @@ public record ProblemDetails(
     int status, String title, String detail, String incident, List<Problem> problems) {
 
   static final String TYPE = "application/problem+json";
-
-  /** The type of a refused sheet; every other error is fully told by its status. */
-  private static final String SHEET = "urn:crumbtrail:problem:bake-sheet";
 
   public ProblemDetails {
     problems = List.copyOf(problems);
@@ -41,39 +38,21 @@ public record ProblemDetails(
   }
 
   String json() {
-    ObjectNode node = JsonNodeFactory.instance.objectNode();
-    node.put("type", problems.isEmpty() ? "about:blank" : SHEET);
-    node.put("title", problems.isEmpty() ? title : "The bake sheet cannot be used");
-    node.put("status", status);
-    node.put("detail", detail);
-    if (!incident.isEmpty()) {
-      node.put("incident", incident);
-    }
-    if (!problems.isEmpty()) {
-      ArrayNode list = node.putArray("problems");
-      for (Problem problem : problems) {
-        list.addObject()
-            .put("where", problem.where())
-            .put("what", problem.what())
-            .put("remedy", problem.remedy());
-      }
-    }
-    return node.toString();
+    Optional<ProblemKind> kind =
+        problems.isEmpty() ? ProblemKind.of(status) : Optional.of(ProblemKind.BAKE_SHEET);
+    return ApiJson.text(
+        new ProblemAnswer(
+            kind.map(ProblemKind::type).orElse("about:blank"),
+            kind.map(ProblemKind::title).orElse(title),
+            status,
+            detail,
+            incident,
+            problems));
   }
 
   private static String titleOf(int status) {
-    return switch (status) {
-      case 400 -> "Bad request";
-      case 403 -> "Forbidden";
-      case 404 -> "Not found";
-      case 405 -> "Method not allowed";
-      case 413 -> "Content too large";
-      case 415 -> "Unsupported media type";
-      case 421 -> "Misdirected request";
-      case 431 -> "Request header fields too large";
-      case 500 -> "Internal server error";
-      case 503 -> "Service unavailable";
-      default -> status < 500 ? "Request refused" : "Server error";
-    };
+    return ProblemKind.of(status)
+        .map(ProblemKind::title)
+        .orElse(status < 500 ? "Request refused" : "Server error");
   }
 }

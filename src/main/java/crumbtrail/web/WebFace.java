@@ -1,5 +1,7 @@
 package crumbtrail.web;
 
+import crumbtrail.api.Classroom;
+import crumbtrail.api.Shelf;
 import crumbtrail.lessons.School;
 import crumbtrail.picture.LoafPictures;
 import gg.jte.ContentType;
@@ -7,11 +9,14 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.http.HandlerType;
 import io.javalin.http.staticfiles.Location;
+import io.javalin.router.Endpoint;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.UnknownHostException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -47,7 +52,7 @@ public final class WebFace implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static WebFace start(Tracer tracer, String host, int port) {
-    return start(tracer, Optional.empty(), LoafPictures.none(), host, port);
+    return start(tracer, Optional.empty(), Optional.empty(), LoafPictures.none(), host, port);
   }
 
   /**
@@ -58,18 +63,36 @@ public final class WebFace implements AutoCloseable {
    */
   public static WebFace start(
       Tracer tracer, School school, LoafPictures pictures, String host, int port) {
-    return start(tracer, Optional.of(school), pictures, host, port);
+    return start(tracer, Optional.of(school), Optional.empty(), pictures, host, port);
+  }
+
+  /**
+   * Starts serving all there is.
+   *
+   * @param shelf what the rules know, to be looked up
+   */
+  public static WebFace start(
+      Tracer tracer, School school, Shelf shelf, LoafPictures pictures, String host, int port) {
+    return start(tracer, Optional.of(school), Optional.of(shelf), pictures, host, port);
   }
 
   private static WebFace start(
-      Tracer tracer, Optional<School> school, LoafPictures pictures, String host, int port) {
+      Tracer tracer,
+      Optional<School> school,
+      Optional<Shelf> shelf,
+      LoafPictures pictures,
+      String host,
+      int port) {
     Guards guards = new Guards(isLoopback(host));
     Javalin app =
         Javalin.create(
             config -> {
               configure(config, new Routes(tracer, pictures, guards));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
+              new ApiRoutes(tracer, school.map(Classroom::new), shelf, guards)
+                  .register(config.routes);
             });
+    answerHeads(app);
     app.start(host, port);
     WebFace face = new WebFace(app, host);
     Runtime.getRuntime().addShutdownHook(new Thread(face::close, "stop-serving"));
@@ -86,6 +109,27 @@ public final class WebFace implements AutoCloseable {
   @Override
   public void close() {
     app.stop();
+  }
+
+  // Whoever asks for the head of a page gets that of the page, not an empty one.
+  private static void answerHeads(Javalin app) {
+    app.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(parsed -> parsed.endpoint)
+        .filter(endpoint -> endpoint.method.equals(HandlerType.GET))
+        .toList()
+        .forEach(
+            endpoint ->
+                app.unsafe.internalRouter.addHttpEndpoint(
+                    new Endpoint(HandlerType.HEAD, endpoint.path, endpoint.handler)));
+  }
+
+  /** Method and path of every route, for tests. */
+  List<String> routes() {
+    return app.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(parsed -> parsed.endpoint)
+        .filter(endpoint -> endpoint.method.isHttpMethod())
+        .map(endpoint -> endpoint.method.name() + " " + endpoint.path)
+        .toList();
   }
 
   private static void configure(JavalinConfig config, Routes routes) {
@@ -121,6 +165,8 @@ public final class WebFace implements AutoCloseable {
           templates.render(name, new LinkedHashMap<String, Object>(model), output);
           return output.toString();
         });
+    // What is compressed for some must not be kept for others.
+    config.routes.before(ctx -> ctx.header("Vary", "Accept-Encoding"));
     Errors.register(config);
     routes.register(config.routes);
   }

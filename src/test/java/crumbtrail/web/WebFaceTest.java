@@ -192,7 +192,7 @@ class WebFaceTest {
     assertThat(problem.at("/problems/0/where").asText()).isEqualTo("formula[0]");
     assertThat(problem.at("/problems/0/what").asText()).isEqualTo("No amount.");
     assertThat(problem.at("/problems/0/remedy").asText()).isEqualTo("Say how much.");
-    assertThat(problem.at("/type").asText()).isEqualTo("urn:crumbtrail:problem:bake-sheet");
+    assertThat(problem.at("/type").asText()).isEqualTo("/api/docs#problem-bake-sheet");
   }
 
   @Test
@@ -207,17 +207,17 @@ class WebFaceTest {
 
   @ParameterizedTest
   @CsvSource({
-    "GET, /api/trace, POST",
-    "GET, /trace, POST",
-    "GET, /layout, POST",
-    "GET, /precheck, POST",
-    "GET, /next, POST",
-    "GET, /next.json, POST",
-    "GET, /api/precheck, POST",
-    "GET, /api/next, POST",
-    "DELETE, /, 'GET, HEAD'",
-    "PUT, /api/trace, POST",
-    "POST, /health, 'GET, HEAD'"
+    "GET, /api/trace, 'OPTIONS, POST'",
+    "GET, /trace, 'OPTIONS, POST'",
+    "GET, /layout, 'OPTIONS, POST'",
+    "GET, /precheck, 'OPTIONS, POST'",
+    "GET, /next, 'OPTIONS, POST'",
+    "GET, /next.json, 'OPTIONS, POST'",
+    "GET, /api/precheck, 'OPTIONS, POST'",
+    "GET, /api/next, 'OPTIONS, POST'",
+    "DELETE, /, 'GET, HEAD, OPTIONS'",
+    "PUT, /api/trace, 'OPTIONS, POST'",
+    "POST, /health, 'GET, HEAD, OPTIONS'"
   })
   void aWrongMethodIsAProblem(String method, String path, String allowed)
       throws JsonProcessingException {
