@@ -58,6 +58,8 @@ public final class Knob {
       case PREFERMENT_TEMPERATURE -> Stays.aheadCelsius(sheet);
       // As it says on the bag; the reading counts added gluten in.
       case PROTEIN -> workup.formula().flourAloneProtein().map(Level::value);
+      case LIQUID_TEMPERATURE ->
+          reading(workup, kind.reading()).map(at -> ColdWater.asLiquid(sheet, pantry, at));
       default -> reading(workup, kind.reading());
     };
   }
@@ -91,7 +93,9 @@ public final class Knob {
       case PROTEIN -> FormulaEdit.of(sheet, pantry).withProtein(Knob::glutenFlour, value);
       case DOUGH_WEIGHT -> {
         double now = workup.formula().doughGrams().value();
-        yield now > 0 ? FormulaEdit.of(sheet, pantry).scaled(value / now) : sheet;
+        yield now > 0
+            ? pieces(FormulaEdit.of(sheet, pantry).scaled(value / now), value / now)
+            : sheet;
       }
       case WARM_TIME -> Stays.of(sheet, kind.at()).lasting(value);
       case WARM_TEMPERATURE -> Stays.of(sheet, kind.at()).at(value);
@@ -123,6 +127,11 @@ public final class Knob {
     }
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     return Optional.of(edit.grams(chosen(edit))).filter(grams -> grams > 0);
+  }
+
+  /** Grams of ice in the dough. */
+  double ice(BakeSheet sheet) {
+    return FormulaEdit.of(sheet, pantry).grams(one -> one.key().equals(ColdWater.ICE));
   }
 
   /** What its ingredient is called on a sheet, empty if it turns something else. */
@@ -187,8 +196,15 @@ public final class Knob {
   }
 
   // A dough that was measured follows its liquid by the share that water has in its warmth.
-  private BakeSheet liquid(BakeSheet sheet, Workup workup, double celsius) {
-    BakeSheet turned = field(sheet, kind.at(), text(celsius));
+  private BakeSheet liquid(BakeSheet told, Workup workup, double celsius) {
+    BakeSheet sheet = ColdWater.thawed(told, pantry);
+    // What no refrigerator can do is done with ice.
+    boolean icy = celsius < ColdWater.FRIDGE;
+    BakeSheet turned =
+        field(
+            icy ? ColdWater.iced(sheet, pantry, celsius) : sheet,
+            kind.at(),
+            text(icy ? ColdWater.FRIDGE : celsius));
     Optional<Double> measured =
         sheet.process().mixing().doughTemperature().map(quantity -> quantity.value());
     Optional<Double> was =
@@ -196,9 +212,21 @@ public final class Knob {
     if (measured.isEmpty()) {
       return turned;
     }
-    double from = was.orElseGet(() -> reading(workup, "room").orElse(MixWarmth.KITCHEN));
+    double from =
+        ColdWater.asLiquid(
+            told, pantry, was.orElseGet(() -> reading(workup, "room").orElse(MixWarmth.KITCHEN)));
     double dough = measured.get() + MixWarmth.liquidShare(workup.formula()) * (celsius - from);
     return field(turned, "mixing.doughTemperature", Text.of(dough, 1) + " C");
+  }
+
+  // As many pieces as before, each so much heavier.
+  private static BakeSheet pieces(BakeSheet sheet, double factor) {
+    return sheet
+        .process()
+        .shaping()
+        .pieceWeight()
+        .map(was -> field(sheet, "shaping.pieceWeight", Text.of(was.value() * factor, 0) + " g"))
+        .orElse(sheet);
   }
 
   private static BakeSheet tin(BakeSheet sheet, Workup workup, double room) {

@@ -69,6 +69,9 @@ final class KnobWords {
     if (was.isEmpty() || is.isEmpty()) {
       return "";
     }
+    if (knob.ice(turned) > 0) {
+      return "";
+    }
     double difference = Math.abs(is.get() - was.get());
     return switch (knob.kind().unit()) {
       case "%" -> Amounts.number(Amounts.rounded(difference, 1)) + " points";
@@ -90,7 +93,17 @@ final class KnobWords {
       double piece = Knob.reading(workup, "piece weight").orElse(0.0);
       return Math.round(value.get() * piece / 10) * 10 + " ml";
     }
+    if (knob.kind().turns() == Turns.LIQUID_TEMPERATURE) {
+      return Knob.reading(workup, knob.kind().reading())
+          .map(at -> quantity(at) + ice(sheet))
+          .orElse(Corrections.NOT_TOLD);
+    }
     return value.map(this::quantity).orElse(Corrections.NOT_TOLD);
+  }
+
+  private String ice(BakeSheet sheet) {
+    double grams = knob.ice(sheet);
+    return grams > 0 ? " with " + Grams.of(grams) + "of it as ice" : "";
   }
 
   private String quantity(double value) {

@@ -52,8 +52,14 @@ public record NextBake(
       next = changes.get(0).altered();
     }
     BakeSheet weighed = FormulaEdit.of(next, pantry).scaled(1);
+    // A larger dough keeps its warmth longer, so its weight is settled before its hours.
+    Sizing sizing = new Sizing(corrections.reasoning(), catalogue, pantry);
+    BakeSheet sized = sizing.sized(weighed, wish);
     Schedule schedule = new Schedule(corrections.reasoning(), catalogue, pantry);
-    BakeSheet fitted = titled(schedule.fitted(weighed, wish), before);
+    BakeSheet fitted = titled(schedule.fitted(sized, wish), before);
+    List<String> notes = new ArrayList<>(sizing.notes());
+    notes.addAll(schedule.notes());
+    ColdWater.note(fitted, pantry).ifPresent(notes::add);
     Trial trial = corrections.trial(fitted);
     return new NextBake(
         changes,
@@ -61,7 +67,14 @@ public record NextBake(
         trial.workup(),
         Timetable.of(trial.sheet(), catalogue, trial.workup().style().tags()),
         trial.findings(),
-        schedule.notes());
+        notes);
+  }
+
+  /** The same bake with more to be said of it, before all else. */
+  public NextBake noting(List<String> first) {
+    List<String> all = new ArrayList<>(first);
+    all.addAll(notes);
+    return new NextBake(changes, sheet, workup, timetable, risks, all);
   }
 
   // The same change as it was tried alone on the sheet as it came.

@@ -44,10 +44,6 @@ final class Schedule {
   /** The sheet with the wished times and the leavening for them. */
   BakeSheet fitted(BakeSheet sheet, Wish wish) {
     BakeSheet set = sheet;
-    // A larger dough keeps its warmth longer, so its weight is settled first.
-    if (wish.doughGrams().isPresent()) {
-      set = turned(set, "dough-weight", wish.doughGrams().getAsDouble());
-    }
     if (wish.bulk().isPresent()) {
       set = turned(set, "bulk-time", wish.bulk().getAsDouble());
     }

@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.advice.Instead;
 import crumbtrail.advice.Wish;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.quantity.Dimension;
@@ -8,12 +9,14 @@ import crumbtrail.quantity.Quantity;
 import crumbtrail.report.NextBakeText;
 import crumbtrail.report.Report.NextBakeSheet;
 import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.Vessels;
 import java.io.PrintWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,7 +38,9 @@ import picocli.CommandLine.Spec;
       "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
       "  crumbtrail next sheet.json --one --format sheet > next.json",
       "  crumbtrail next sheet.json --overnight 12h --ready 18:00",
-      "  crumbtrail next sheet.json --bulk 60min --proof 60min --dough 1700g"
+      "  crumbtrail next sheet.json --bulk 60min --proof 60min --dough 1700g",
+      "  crumbtrail next sheet.json --loaves 2 --tin 23x13x7cm",
+      "  crumbtrail next sheet.json --instead \"bread flour=plain flour\" --instead milk=water"
     })
 final class NextCommand implements Callable<Integer> {
   enum Format {
@@ -87,6 +92,26 @@ final class NextCommand implements Callable<Integer> {
   @Option(names = "--dough", paramLabel = "900g", description = "weight of dough to scale to")
   String dough;
 
+  @Option(
+      names = "--loaves",
+      paramLabel = "2",
+      description = "how many loaves, each as heavy as before or as the tin wants it")
+  Integer loaves;
+
+  @Option(
+      names = "--tin",
+      paramLabel = "\"23x13x7cm\"",
+      description = "tin to scale the dough to, by its lengths or by what it holds (1.8l)")
+  String tin;
+
+  @Option(
+      names = "--instead",
+      paramLabel = "\"milk=water\"",
+      description =
+          "what to take in place of what you lack; water, fat, sugar, salt and the protein of the"
+              + " flour are kept. May be given several times")
+  List<String> instead = List.of();
+
   @Override
   public Integer call() throws Exception {
     Wish wish = wish();
@@ -107,7 +132,41 @@ final class NextCommand implements Callable<Integer> {
         amount("--proof", proof, Dimension.TIME, "60min"),
         hours.isPresent() ? OptionalDouble.of(hours.getAsDouble() / 60) : hours,
         amount("--dough", dough, Dimension.MASS, "900g"),
+        loaves(),
+        tin(),
+        instead(),
         one);
+  }
+
+  private OptionalInt loaves() {
+    if (loaves == null) {
+      return OptionalInt.empty();
+    }
+    if (loaves < 1 || loaves > Wish.MOST_LOAVES) {
+      throw new BadInput(
+          List.of("--loaves: " + loaves + " cannot be used. Write 1 to " + Wish.MOST_LOAVES + "."));
+    }
+    return OptionalInt.of(loaves);
+  }
+
+  private Optional<String> tin() {
+    if (tin != null && !Vessels.readable(tin)) {
+      throw new BadInput(List.of("--tin: \"" + tin + "\" cannot be used. " + Vessels.WOULD_DO));
+    }
+    return Optional.ofNullable(tin);
+  }
+
+  private List<Instead> instead() {
+    return Instead.read(String.join(";", instead))
+        .orElseThrow(
+            () ->
+                new BadInput(
+                    List.of(
+                        "--instead: \""
+                            + String.join(";", instead)
+                            + "\" cannot be used. Write it as "
+                            + Instead.WOULD_DO
+                            + ".")));
   }
 
   private static Optional<LocalTime> clock(String option, String text) {

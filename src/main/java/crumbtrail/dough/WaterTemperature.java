@@ -112,8 +112,17 @@ public final class WaterTemperature {
     if (!(water >= 0 && tap >= 0)) {
       throw new IllegalArgumentException("water of " + water + " at " + tap + " °C");
     }
-    double c = DoughTemperature.WATER_HEAT;
-    return Math.max(0, water * c * (tap - wanted) / (DoughTemperature.MELTING + c * tap));
+    return Math.max(0, water * (tap - wanted) / coolingByIce(tap));
+  }
+
+  /**
+   * Degrees by which water would be colder if all of it were ice: the heat that ice takes to melt
+   * and to become as warm as the tap, on the heat of water.
+   *
+   * @param tap temperature of the water that the ice stands for, °C
+   */
+  public static double coolingByIce(double tap) {
+    return DoughTemperature.MELTING / DoughTemperature.WATER_HEAT + tap;
   }
 
   /** The same by the American trade formula, in °F: {@code W (tap - wanted) / (tap + 112)}. */

@@ -72,6 +72,11 @@ public final class FormulaEdit {
         .toList();
   }
 
+  /** What is picked, in the order of the sheet. */
+  List<Ingredient> ingredients(Predicate<Ingredient> chosen) {
+    return lines(chosen).stream().map(line -> line.ingredient().orElseThrow()).distinct().toList();
+  }
+
   /**
    * The sheet with this much of the chosen ingredients, all lines of them in proportion.
    *

@@ -22,7 +22,7 @@ import java.util.regex.Pattern;
 public record Turn(KnobKind knob, double low, double high) {
   private static final Pattern BETWEEN =
       Pattern.compile("\\.{2,}|…|–|—|\\s+to\\s+|(?<=[\\d%CFhdgm])\\s*-\\s*(?=\\d)");
-  private static final Pattern END = Pattern.compile("([0-9]+(?:[.,][0-9]+)?)\\s*(\\S.*)?");
+  private static final Pattern END = Pattern.compile("(-?[0-9]+(?:[.,][0-9]+)?)\\s*(\\S.*)?");
   private static final int LONGEST = 80;
 
   /** Units that knobs have, what they measure, and how many base units are in one. */

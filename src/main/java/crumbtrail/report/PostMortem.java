@@ -5,6 +5,7 @@ import crumbtrail.advice.Corrections;
 import crumbtrail.advice.Foresight;
 import crumbtrail.advice.NextBake;
 import crumbtrail.advice.Plan;
+import crumbtrail.advice.Replaced;
 import crumbtrail.advice.Wish;
 import crumbtrail.findings.Findings;
 import crumbtrail.findings.Firmness;
@@ -96,9 +97,12 @@ public final class PostMortem {
 
   private Advised advised(Reasoning reasoning, BakeSheet sheet, Findings findings, Wish wish) {
     Corrections corrections = new Corrections(reasoning, rules.catalogue(), rules.pantry());
-    Plan plan = Plan.of(corrections, sheet, findings);
+    Replaced replaced = Replaced.of(sheet, rules.pantry(), wish.instead());
+    Plan plan = Plan.of(corrections, replaced.sheet(), findings);
     AdviceTables tables = new AdviceTables(rules.catalogue());
-    NextBake next = NextBake.of(corrections, rules.catalogue(), rules.pantry(), plan, wish, sheet);
+    NextBake next =
+        NextBake.of(corrections, rules.catalogue(), rules.pantry(), plan, wish, sheet)
+            .noting(replaced.notes());
     return new Advised(tables.corrections(plan), tables.next(next, plan.conflicts(), wish), null);
   }
 

@@ -1,9 +1,11 @@
 package crumbtrail.web;
 
+import crumbtrail.advice.Instead;
 import crumbtrail.advice.Wish;
 import crumbtrail.quantity.Dimension;
 import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
+import crumbtrail.sheet.Vessels;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,6 +13,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -101,6 +105,32 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
             GRAMS_LEAST,
             GRAMS_MOST,
             "Write it with its unit, such as 900 g, from 20 g to 1000 kg.");
+    Optional<Integer> loaves =
+        reader.read(
+            "loaves",
+            "Loaves",
+            "such as 2, each as heavy as before",
+            text ->
+                text.matches("\\d{1,3}")
+                        && Integer.parseInt(text) >= 1
+                        && Integer.parseInt(text) <= Wish.MOST_LOAVES
+                    ? Optional.of(Integer.valueOf(text))
+                    : Optional.empty(),
+            "Write a number from 1 to " + Wish.MOST_LOAVES + ".");
+    Optional<String> tin =
+        reader.read(
+            "tin",
+            "Tin to fill",
+            "such as 23 x 13 x 7 cm or 1.8 l",
+            text -> Optional.of(text).filter(Vessels::readable),
+            Vessels.WOULD_DO);
+    Optional<List<Instead>> instead =
+        reader.read(
+            "instead",
+            "In place of what you lack",
+            "such as milk = water; bread flour = plain flour",
+            Instead::read,
+            "Write what you lack and what you take, such as " + Instead.WOULD_DO + ".");
     boolean single = !typed.getOrDefault(SINGLE, "").isBlank();
     OptionalDouble hours =
         overnight.isPresent() ? OptionalDouble.of(overnight.getAsDouble() / 60) : overnight;
@@ -108,7 +138,17 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
         typed.getOrDefault(SHEET, ""),
         reader.fields,
         single,
-        new Wish(start, ready, bulk, proof, hours, dough, single));
+        new Wish(
+            start,
+            ready,
+            bulk,
+            proof,
+            hours,
+            dough,
+            loaves.map(OptionalInt::of).orElse(OptionalInt.empty()),
+            tin,
+            instead.orElse(List.of()),
+            single));
   }
 
   /** Fields with something wrong about them. */
@@ -137,6 +177,19 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
           text.isEmpty() || time.isPresent() ? "" : "Write a time of day, such as 9:00 or 18:30.";
       fields.add(new Field(name, label, hint, "time", text, fault));
       return time;
+    }
+
+    <T> Optional<T> read(
+        String name,
+        String label,
+        String hint,
+        Function<String, Optional<T>> reads,
+        String remedy) {
+      String text = typed.getOrDefault(name, "").strip();
+      Optional<T> read = text.isEmpty() ? Optional.empty() : reads.apply(text);
+      String fault = text.isEmpty() || read.isPresent() ? "" : remedy;
+      fields.add(new Field(name, label, hint, "text", text, fault));
+      return read;
     }
 
     OptionalDouble amount(

@@ -4,6 +4,7 @@ import crumbtrail.dough.DoughTemperature;
 import crumbtrail.dough.DoughTemperature.Part;
 import crumbtrail.dough.WaterTemperature;
 import crumbtrail.formula.Formula;
+import crumbtrail.formula.Level;
 import crumbtrail.knowledge.Style;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.sheet.BakeProcess;
@@ -16,6 +17,9 @@ import java.util.Optional;
 final class TemperatureWorkup {
   /** A kitchen of which nothing is said, °C (common practice). */
   static final double KITCHEN = 21;
+
+  /** Name of ice in a formula. */
+  private static final String ICE = "ice";
 
   /** Liquid that kills yeast, °C (Figoni 2003; Hamelman 2004). */
   private static final double SCALDING = 55;
@@ -55,6 +59,7 @@ final class TemperatureWorkup {
   private final double place;
   private final List<Part> others = new ArrayList<>();
   private final double liquidParts;
+  private final double ice;
 
   private TemperatureWorkup(BakeProcess process, ReadingList readings, Formula formula) {
     this.process = process;
@@ -70,7 +75,17 @@ final class TemperatureWorkup {
       double preferment = process.temperatures().preferment().map(Quantity::value).orElse(place);
       others.add(Part.preferment(ahead[0], ahead[1], preferment));
     }
-    this.liquidParts = Math.max(wet - ahead[1], 5);
+    double poured = Math.max(wet - ahead[1], 5);
+    this.ice =
+        Math.min(
+            Optional.ofNullable(formula.percentByIngredient().get(ICE))
+                .map(Level::value)
+                .orElse(0.0),
+            0.95 * poured);
+    if (ice > 0) {
+      others.add(Part.ice(ice));
+    }
+    this.liquidParts = poured - ice;
   }
 
   // Flour and water in preferments, percent of all flour; a scald or soaker is none.
@@ -89,7 +104,7 @@ final class TemperatureWorkup {
   }
 
   private void doughTemperature() {
-    if (room.isEmpty() && liquid.isEmpty() && flour.isEmpty()) {
+    if (room.isEmpty() && liquid.isEmpty() && flour.isEmpty() && ice <= 0) {
       return;
     }
     List<Part> all = new ArrayList<>(others);

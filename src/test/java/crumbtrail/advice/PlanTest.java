@@ -82,6 +82,9 @@ class PlanTest {
             OptionalDouble.of(60),
             OptionalDouble.empty(),
             OptionalDouble.of(1200),
+            Wish.PLAIN.loaves(),
+            Wish.PLAIN.tin(),
+            List.of(),
             false);
     NextBake next = next(one, hours);
     assertThat(Knob.reading(next.workup(), "bulk ripeness").orElseThrow())

@@ -42,6 +42,25 @@ class TemperatureWorkupTest {
     assertThat(warm - cold).isBetween(6.0, 12.0);
   }
 
+  /**
+   * 4 kg of ice in 40 kg of water from a tap of 20 °C is water of 10 °C, by both trade formulas.
+   */
+  @Test
+  void a_tenth_of_ice_cools_tap_water_by_ten_degrees() {
+    String sheet =
+        """
+        {'formula': ['1000 g bread flour', '%s', '5 g instant yeast'],
+         'process': {'room': '22 C', 'temperatures': {'liquid': '%s'}}}
+        """;
+    double iced =
+        Bakes.value(
+            Bakes.work(sheet.formatted("540 g water', '60 g ice", "20 C")), "dough temperature");
+    double cold =
+        Bakes.value(Bakes.work(sheet.formatted("600 g water", "10 C")), "dough temperature");
+
+    assertThat(iced).isCloseTo(cold, within(0.05));
+  }
+
   @Test
   void nothing_is_said_of_the_liquid_where_neither_room_nor_flour_is_known() {
     assertThat(Bakes.reading(Bakes.tinLoaf(MIXER), "liquid wanted")).isEmpty();
