@@ -1,12 +1,12 @@
 package crumbtrail.advice;
 
-import crumbtrail.dough.WaterTemperature;
 import crumbtrail.formula.FormulaEdit;
 import crumbtrail.pantry.Ingredient;
 import crumbtrail.pantry.Kind;
 import crumbtrail.pantry.Pantry;
 import crumbtrail.quantity.Amounts;
 import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.MixWarmth;
 import java.util.Optional;
 
 /** Water colder than the tap gives it, and water so cold that part of it must be ice. */
@@ -41,7 +41,7 @@ final class ColdWater {
   static BakeSheet iced(BakeSheet sheet, Pantry pantry, double celsius) {
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     double all = edit.grams(one -> one.kind() == Kind.WATER);
-    double ice = Math.min(all * MOST_ICE / 100, WaterTemperature.ice(all, FRIDGE, celsius));
+    double ice = Math.min(all * MOST_ICE / 100, MixWarmth.ice(all, FRIDGE, celsius));
     if (all <= 0 || ice <= 0) {
       return sheet;
     }
@@ -69,7 +69,7 @@ final class ColdWater {
   static double asLiquid(BakeSheet sheet, Pantry pantry, double liquid) {
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     double all = edit.grams(one -> one.kind() == Kind.WATER);
-    double perGram = WaterTemperature.coolingByIce(liquid);
+    double perGram = MixWarmth.coolingByIce(liquid);
     return all > 0 ? liquid - edit.grams(ColdWater::ice) / all * perGram : liquid;
   }
 
@@ -86,7 +86,7 @@ final class ColdWater {
     if (liquid.isEmpty() || liquid.get() >= TAP || water <= 0) {
       return Optional.empty();
     }
-    double ice = WaterTemperature.ice(water, TAP, liquid.get());
+    double ice = MixWarmth.ice(water, TAP, liquid.get());
     return Optional.of(
         "For "
             + Grams.of(water).strip()

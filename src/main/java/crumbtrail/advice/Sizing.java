@@ -8,7 +8,6 @@ import crumbtrail.pantry.Pantry;
 import crumbtrail.quantity.Amounts;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetFields;
-import crumbtrail.vessel.TinRoom;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.List;
@@ -109,7 +108,7 @@ final class Sizing {
     Optional<Style.Range> usual = Knob.usual(now, TIN_ROOM);
     Optional<Double> was = Knob.reading(before, TIN_ROOM);
     if (usual.isEmpty()) {
-      return TinRoom.PEAKED.middle();
+      return Workup.OPEN_TIN_ROOM;
     }
     Style.Range range = usual.get();
     return was.filter(room -> room >= range.low() && room <= range.high()).orElse(range.middle());

@@ -1,6 +1,7 @@
 package crumbtrail.workup;
 
 import crumbtrail.dough.DoughTemperature;
+import crumbtrail.dough.WaterTemperature;
 import crumbtrail.formula.Formula;
 import crumbtrail.formula.Level;
 
@@ -22,5 +23,22 @@ public final class MixWarmth {
         formula.reading("hydration").map(Level::value).orElse(TemperatureWorkup.USUAL_LIQUID)
             * DoughTemperature.WATER_HEAT;
     return liquid / (liquid + 100 * DoughTemperature.FLOUR_HEAT);
+  }
+
+  /**
+   * Ice that stands for as much of the water as to make all of it as cold as this, see {@link
+   * WaterTemperature#ice}.
+   *
+   * @param water all water, ice included, grams
+   * @param tap temperature of the water that is not ice, °C
+   * @param wanted °C; below nought for water with ice still in it
+   */
+  public static double ice(double water, double tap, double wanted) {
+    return WaterTemperature.ice(water, tap, wanted);
+  }
+
+  /** Degrees by which water would be colder if all of it were ice. */
+  public static double coolingByIce(double tap) {
+    return WaterTemperature.coolingByIce(tap);
   }
 }

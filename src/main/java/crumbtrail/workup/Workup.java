@@ -2,6 +2,7 @@ package crumbtrail.workup;
 
 import crumbtrail.formula.Formula;
 import crumbtrail.knowledge.Style;
+import crumbtrail.vessel.TinRoom;
 import java.util.List;
 import java.util.Optional;
 
@@ -24,6 +25,9 @@ public record Workup(
     List<String> assumptions,
     Optional<RiseCourse> rise,
     Optional<BakeCurve> bake) {
+  /** Room that an open tin gives a loaf of which no style says, cm³/g; see {@link TinRoom}. */
+  public static final double OPEN_TIN_ROOM = TinRoom.PEAKED.middle();
+
   public Workup {
     readings = List.copyOf(readings);
     assumptions = List.copyOf(assumptions);
