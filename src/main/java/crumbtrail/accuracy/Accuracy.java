@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongConsumer;
 
 /**
  * How often the ranking is right, measured on labelled bakes and published tables. What a figure
@@ -42,9 +43,20 @@ public final class Accuracy {
    * @throws IOException if one of them cannot be read
    */
   public static Accuracy of(RuleBase rules, Path own, Path real, Path tables) throws IOException {
+    return of(rules, own, real, tables, done -> {});
+  }
+
+  /**
+   * The same, telling how far it is.
+   *
+   * @param progress told how many bakes are done, after each
+   */
+  public static Accuracy of(RuleBase rules, Path own, Path real, Path tables, LongConsumer progress)
+      throws IOException {
     Judge judge = new Judge(rules);
-    List<Bake> bakes = new ArrayList<>(Bake.read(judge, real, true));
-    bakes.addAll(Bake.read(judge, own, false));
+    List<Bake> bakes = new ArrayList<>();
+    Bake.read(judge, real, true, bakes, progress);
+    Bake.read(judge, own, false, bakes, progress);
     return new Accuracy(judge, bakes, new TableScore(judge, Table.read(judge, tables)));
   }
 

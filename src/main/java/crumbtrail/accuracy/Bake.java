@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongConsumer;
 import java.util.stream.Stream;
 
 /**
@@ -34,14 +35,16 @@ record Bake(
    *
    * @param real whether the folder holds real failures, whose sheets stand under {@code sheet} and
    *     causes under {@code expected}; else own cases, with {@code knownCauses}
+   * @param bakes where they are added
+   * @param progress told how many bakes are there, after each
    * @throws IOException if the folder or a sheet cannot be read
    */
-  static List<Bake> read(Judge judge, Path folder, boolean real) throws IOException {
+  static void read(Judge judge, Path folder, boolean real, List<Bake> bakes, LongConsumer progress)
+      throws IOException {
     List<Path> files;
     try (Stream<Path> listed = Files.list(folder)) {
       files = listed.filter(file -> file.toString().endsWith(".json")).sorted().toList();
     }
-    List<Bake> bakes = new ArrayList<>();
     for (Path file : files) {
       JsonNode whole = JSON.readTree(Files.readString(file));
       JsonNode sheet = real ? whole.path("sheet") : whole;
@@ -61,8 +64,8 @@ record Bake(
               phrases(sheet),
               judge.judge(reading.sheet().get()),
               judge.ahead(reading.sheet().get())));
+      progress.accept(bakes.size());
     }
-    return bakes;
   }
 
   private static int phrases(JsonNode sheet) {

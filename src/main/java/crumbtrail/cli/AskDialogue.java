@@ -28,9 +28,15 @@ final class AskDialogue {
 
   private static final Set<String> STOP = Set.of("q", "quit", "stop", "exit");
   private static final Set<String> PASS =
-      Set.of("", "?", "d", "don't know", "dont know", "do not know", "skip", "not sure");
+      Set.of("", "d", "don't know", "dont know", "do not know", "skip", "not sure");
+  private static final Set<String> BACK = Set.of("b", "back");
+  private static final Set<String> HELP = Set.of("?", "h", "help");
   private static final Set<String> YES = Set.of("y", "yes");
   private static final Set<String> NO = Set.of("n", "no");
+
+  private static final String HOW =
+      "Answer y or n, or slight or marked where it was so; Enter if you do not know; b to go back,"
+          + " ? for help, q to stop.";
 
   private final Enquiry enquiry;
   private final BufferedReader answers;
@@ -55,8 +61,7 @@ final class AskDialogue {
     out.println("Likely causes so far:");
     shown(List.of());
     out.println();
-    out.println("Answer y or n, or slight or marked where it was so; Enter if you do not know;");
-    out.println("q to stop.");
+    paragraph("", HOW);
     boolean open = true;
     while (open) {
       Optional<NextQuestion> question = enquiry.next();
@@ -90,6 +95,13 @@ final class AskDialogue {
       if (STOP.contains(said)) {
         return false;
       }
+      if (BACK.contains(said)) {
+        return back();
+      }
+      if (HELP.contains(said)) {
+        help(amount);
+        continue;
+      }
       if (PASS.contains(said)) {
         enquiry.pass(question.about());
         return true;
@@ -104,6 +116,30 @@ final class AskDialogue {
     }
   }
 
+  private boolean back() throws IOException {
+    List<Standing> before = enquiry.standings(Integer.MAX_VALUE);
+    if (enquiry.back()) {
+      keep();
+      shown(before);
+    } else {
+      out.println("This is the first question.");
+    }
+    return true;
+  }
+
+  private void help(boolean amount) {
+    paragraph(
+        "",
+        amount
+            ? "Type an amount with its unit, such as 24 C, 75 F, 90 min or 500 g; Enter if you do"
+                + " not know; b to go back, q to stop."
+            : HOW);
+    paragraph(
+        "",
+        "The question is the one of which most can be learnt now. The percentages tell how likely"
+            + " each cause is; several may have been at work.");
+  }
+
   private boolean taken(NextQuestion question, String said) {
     Optional<Degree> degree =
         switch (said) {
@@ -113,7 +149,7 @@ final class AskDialogue {
         };
     boolean yes = degree.isPresent() || YES.contains(said);
     if (!yes && !NO.contains(said)) {
-      out.println("That is no answer I know: y, n, slight, marked, Enter or q.");
+      out.println("That is no answer I know: y, n, slight, marked, Enter, b, ? or q.");
       return false;
     }
     enquiry.answer(question.about(), yes, degree);

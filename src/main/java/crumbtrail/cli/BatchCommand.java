@@ -1,12 +1,16 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.CrumbtrailCommand.ProgressOption;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Progress;
 import crumbtrail.report.Batch;
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,11 +34,11 @@ import picocli.CommandLine.Spec;
       "  crumbtrail batch - < sheets.jsonl > reports.jsonl"
     })
 final class BatchCommand implements Callable<Integer> {
-  private static final int PROGRESS_EVERY = 1000;
-
   @Spec CommandSpec spec;
 
   @Mixin RulesOption rules;
+
+  @Mixin ProgressOption progress;
 
   @Parameters(
       paramLabel = "SHEETS.jsonl",
@@ -57,9 +61,9 @@ final class BatchCommand implements Callable<Integer> {
       Batch batch = new Batch(Rules.postMortem(rules, err));
       Batch.Count count;
       if (target == null) {
-        count = run(batch, lines, spec.commandLine().getOut(), err);
+        count = run(batch, lines, spec.commandLine().getOut());
       } else {
-        count = toFile(batch, lines, err);
+        count = toFile(batch, lines);
       }
       err.println(
           count.reports() + " report(s), " + count.faults() + " line(s) that cannot be used");
@@ -69,12 +73,12 @@ final class BatchCommand implements Callable<Integer> {
 
   // Written beside the target and moved when complete, so that a broken run leaves no half file
   // under the name.
-  private Batch.Count toFile(Batch batch, BufferedReader lines, PrintWriter err) throws Exception {
+  private Batch.Count toFile(Batch batch, BufferedReader lines) throws Exception {
     Path draft = target.resolveSibling(target.getFileName() + ".part");
     try {
       Batch.Count count;
       try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(draft))) {
-        count = run(batch, lines, out, err);
+        count = run(batch, lines, out);
       }
       Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
       return count;
@@ -95,15 +99,23 @@ final class BatchCommand implements Callable<Integer> {
     }
   }
 
-  private static Batch.Count run(
-      Batch batch, BufferedReader lines, PrintWriter out, PrintWriter err) throws Exception {
-    return batch.run(
-        lines,
-        out,
-        done -> {
-          if (done % PROGRESS_EVERY == 0) {
-            err.println(done + " sheets done");
-          }
-        });
+  private Batch.Count run(Batch batch, BufferedReader lines, PrintWriter out) throws IOException {
+    boolean shown = progress.shown(spec);
+    long total = shown ? count() : Progress.UNKNOWN;
+    try (Progress told =
+        Progress.counting(
+            spec.commandLine().getErr(), shown, "sheets", total, InstantSource.system())) {
+      return batch.run(lines, out, told::done);
+    }
+  }
+
+  // A pipe can be read only once.
+  private long count() throws IOException {
+    if (sheets.equals("-")) {
+      return Progress.UNKNOWN;
+    }
+    try (BufferedReader lines = Input.lines(sheets)) {
+      return lines.lines().filter(line -> !line.isBlank()).count();
+    }
   }
 }

@@ -103,8 +103,24 @@ final class CrumbtrailCommand implements Runnable {
         root.terminal.watched());
   }
 
+  /** For commands that take long. */
+  static final class ProgressOption {
+    @Option(
+        names = "--progress",
+        description = "tell how far the work is, also where standard error is no terminal")
+    boolean asked;
+
+    /** Whether it is told. */
+    boolean shown(CommandSpec spec) {
+      return asked || screen(spec).progress();
+    }
+  }
+
   /** A rules folder of the baker's own. */
   static final class RulesOption {
+    @Spec(Spec.Target.MIXEE)
+    CommandSpec command;
+
     @Option(
         names = "--rules",
         paramLabel = "DIR",

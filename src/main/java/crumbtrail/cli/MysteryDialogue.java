@@ -47,7 +47,7 @@ final class MysteryDialogue {
     clues();
     boolean open = true;
     while (open) {
-      out.print("A number to ask, n to name the cause, q to give up > ");
+      out.print("Number, n to name it, l for the list, q to give up > ");
       out.flush();
       String typed = answers.readLine();
       open = typed != null && taken(typed.strip().toLowerCase(Locale.ROOT));
@@ -65,6 +65,13 @@ final class MysteryDialogue {
       case "q", "quit", "stop", "exit" -> {
         end("");
         return false;
+      }
+      case "?", "h", "help", "l", "list" -> {
+        line(
+            "Each number below asks one thing; what you learn narrows the suspects. n names the"
+                + " cause when you think you know it, q gives up and shows it.");
+        clues();
+        return true;
       }
       case "n", "name" -> {
         return !named();
@@ -94,8 +101,10 @@ final class MysteryDialogue {
   private void ask(String typed) {
     int number = typed.matches("\\d{1,3}") ? Integer.parseInt(typed) : 0;
     if (number < 1 || number > loaf.clues().size()) {
-      line("Type a number of this list, n or q.");
-      clues();
+      line(
+          "Type a number of this list, 1 to "
+              + loaf.clues().size()
+              + ", or n or q. The list again: l.");
       return;
     }
     String key = loaf.clues().get(number - 1).key();
@@ -125,10 +134,15 @@ final class MysteryDialogue {
       out.print(few ? "A letter, or Enter to go on asking > " : "A cause in words, or Enter > ");
       out.flush();
       String typed = answers.readLine();
-      if (typed == null || typed.isBlank()) {
+      String said = typed == null ? "" : typed.strip().toLowerCase(Locale.ROOT);
+      if (said.isEmpty() || said.equals("back")) {
         return typed == null;
       }
-      Optional<Cause> cause = meant(typed.strip().toLowerCase(Locale.ROOT), causes, few);
+      if (said.equals("quit") || said.equals("q")) {
+        end("");
+        return true;
+      }
+      Optional<Cause> cause = meant(said, causes, few);
       if (cause.isPresent()) {
         end(cause.get().key());
         return true;

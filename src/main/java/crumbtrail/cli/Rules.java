@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Progress;
 import crumbtrail.handbook.Coverage;
 import crumbtrail.handbook.SheetFiles;
 import crumbtrail.knowledge.FaultyKnowledge;
@@ -53,6 +54,7 @@ final class Rules {
     }
     RuleBook book = book(option.folder);
     RulesOption same = new RulesOption();
+    same.command = option.command;
     same.folder = option.folder == null && here() ? Path.of("rules") : option.folder;
     return Coverage.of(ruleBase(same, progress), book, sheets);
   }
@@ -80,7 +82,11 @@ final class Rules {
       throw new BadInput(
           List.of("--rules: there is no folder " + option.folder + ". Name a folder like rules/."));
     }
-    return RuleBase.of(option.folder, cache(), progress::println);
+    boolean shown = option.command != null && CrumbtrailCommand.screen(option.command).progress();
+    try (Progress told = Progress.waiting(progress, shown, "Working on the rules")) {
+      told.begin();
+      return RuleBase.of(option.folder, cache(), told::say);
+    }
   }
 
   private static Path cache() {

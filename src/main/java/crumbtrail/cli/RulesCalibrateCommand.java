@@ -1,7 +1,10 @@
 package crumbtrail.cli;
 
+import crumbtrail.accuracy.Accuracy;
 import crumbtrail.accuracy.FittedCalibration;
+import crumbtrail.cli.CrumbtrailCommand.ProgressOption;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Progress;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +30,8 @@ final class RulesCalibrateCommand implements Callable<Integer> {
 
   @Mixin RulesScoreCommand.Labelled labelled;
 
+  @Mixin ProgressOption progress;
+
   @Option(
       names = "--out",
       paramLabel = "FILE",
@@ -36,7 +41,13 @@ final class RulesCalibrateCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
-    FittedCalibration fitted = labelled.measure(Rules.ruleBase(rules, err), err).calibrate();
+    boolean shown = progress.shown(spec);
+    Accuracy measured = labelled.measure(Rules.ruleBase(rules, err), err, shown);
+    FittedCalibration fitted;
+    try (Progress told = Progress.waiting(err, shown, "Fitting")) {
+      told.begin();
+      fitted = measured.calibrate();
+    }
     fitted.log().forEach(err::println);
     if (target == null) {
       spec.commandLine().getOut().print(fitted.file());

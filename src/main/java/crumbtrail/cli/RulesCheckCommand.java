@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.screen.Progress;
 import crumbtrail.knowledge.Fault;
 import crumbtrail.knowledge.Knowledge;
 import crumbtrail.rules.RuleBook;
@@ -42,9 +43,15 @@ final class RulesCheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
-    RuleBook book = Rules.book(folder);
     PrintWriter out = spec.commandLine().getOut();
-    List<Fault> faults = book.faults();
+    RuleBook book;
+    List<Fault> faults;
+    boolean shown = CrumbtrailCommand.screen(spec).progress();
+    try (Progress told = Progress.waiting(spec.commandLine().getErr(), shown, "Checking")) {
+      told.begin();
+      book = Rules.book(folder);
+      faults = book.faults();
+    }
     if (!faults.isEmpty()) {
       PrintWriter err = spec.commandLine().getErr();
       err.println("The rules have " + faults.size() + " fault(s):");

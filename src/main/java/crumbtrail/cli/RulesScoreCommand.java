@@ -1,11 +1,18 @@
 package crumbtrail.cli;
 
 import crumbtrail.accuracy.Accuracy;
+import crumbtrail.cli.CrumbtrailCommand.ProgressOption;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Progress;
+import crumbtrail.rules.RuleBase;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,6 +39,8 @@ final class RulesScoreCommand implements Callable<Integer> {
 
   @Mixin Labelled labelled;
 
+  @Mixin ProgressOption progress;
+
   @Option(
       names = "--out",
       paramLabel = "FILE",
@@ -41,7 +50,7 @@ final class RulesScoreCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
-    String page = labelled.measure(Rules.ruleBase(rules, err), err).page();
+    String page = labelled.measure(Rules.ruleBase(rules, err), err, progress.shown(spec)).page();
     if (target == null) {
       spec.commandLine().getOut().print(page);
       spec.commandLine().getOut().flush();
@@ -75,18 +84,28 @@ final class RulesScoreCommand implements Callable<Integer> {
         description = "published tables of faults (${DEFAULT-VALUE} unless told)")
     Path tables;
 
-    Accuracy measure(crumbtrail.rules.RuleBase base, PrintWriter err) throws java.io.IOException {
-      for (Path needed : java.util.List.of(cases, real, tables)) {
+    Accuracy measure(RuleBase base, PrintWriter err, boolean shown) throws IOException {
+      for (Path needed : List.of(cases, real, tables)) {
         if (!Files.exists(needed)) {
           throw new BadInput(
-              java.util.List.of(
+              List.of(
                   "There is no "
                       + needed
                       + ". Run this in the project's folder, or name another."));
         }
       }
       err.println("Running the rules over bakes and tables …");
-      return Accuracy.of(base, cases, real, tables);
+      try (Progress told =
+          Progress.counting(
+              err, shown, "bakes", sheets(cases) + sheets(real), InstantSource.system())) {
+        return Accuracy.of(base, cases, real, tables, told::done);
+      }
+    }
+
+    private static long sheets(Path folder) throws IOException {
+      try (Stream<Path> files = Files.list(folder)) {
+        return files.filter(file -> file.toString().endsWith(".json")).count();
+      }
     }
   }
 }

@@ -11,6 +11,8 @@ import crumbtrail.sheet.BakeSheet.Degree;
 import crumbtrail.sheet.Problem;
 import crumbtrail.sheet.Reading;
 import crumbtrail.workup.Workup;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +28,7 @@ public final class Enquiry implements AutoCloseable {
   private final Catalogue catalogue;
   private final Reasoning reasoning;
   private final Set<String> passed = new HashSet<>();
+  private final Deque<Step> steps = new ArrayDeque<>();
   private BakeSheet sheet;
   private Workup workup;
   private Findings findings;
@@ -36,6 +39,8 @@ public final class Enquiry implements AutoCloseable {
     this.reasoning = reasoning;
     take(sheet);
   }
+
+  private record Step(BakeSheet before, String about) {}
 
   /** A cause and how likely it now is, 0 to 1. */
   public record Standing(String name, double probability) {}
@@ -66,7 +71,23 @@ public final class Enquiry implements AutoCloseable {
 
   /** Passes a question over, not to come back to it. */
   public void pass(String about) {
+    steps.push(new Step(sheet, about));
     passed.add(about);
+  }
+
+  /**
+   * Takes the last answer back, or the last passing over; its question is then open again.
+   *
+   * @return false where there was none
+   */
+  public boolean back() {
+    if (steps.isEmpty()) {
+      return false;
+    }
+    Step last = steps.pop();
+    passed.remove(last.about());
+    take(last.before());
+    return true;
   }
 
   /**

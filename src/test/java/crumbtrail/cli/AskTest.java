@@ -117,6 +117,27 @@ class AskTest {
   }
 
   @Test
+  void an_answer_can_be_taken_back_and_the_question_comes_again() throws IOException {
+    Path kept = folder.resolve("kept.json");
+
+    assertThat(ask("b\ny\nback\n", "--save", kept.toString())).isZero();
+
+    assertThat(out()).contains("This is the first question.");
+    List<String> asked = out().lines().filter(line -> line.endsWith("?")).toList();
+    assertThat(asked).hasSize(4);
+    assertThat(asked.get(3)).isEqualTo(asked.get(0)).isNotEqualTo(asked.get(2));
+    assertThat(SheetReader.read(Files.readString(kept)).sheet())
+        .isEqualTo(SheetReader.read(SHEET).sheet());
+  }
+
+  @Test
+  void help_says_what_can_be_typed_and_the_question_stays() {
+    assertThat(ask("?\nq\n")).isZero();
+
+    assertThat(out()).contains("how likely each cause is").doesNotContain("Save the sheet");
+  }
+
+  @Test
   void questions_that_are_passed_over_do_not_come_back_and_in_the_end_there_are_none() {
     assertThat(ask("\n".repeat(300))).isZero();
 

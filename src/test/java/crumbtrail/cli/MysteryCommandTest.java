@@ -48,6 +48,16 @@ class MysteryCommandTest {
   }
 
   @Test
+  void the_list_comes_again_and_one_may_give_up_where_a_cause_is_to_be_named() {
+    type("?\nn\nback\nn\nq\n");
+    assertThat(Main.run("mystery", "--seed", "3")).isZero();
+    assertThat(out())
+        .contains("q gives up and shows it")
+        .contains("It was: too much dough for the tin.");
+    assertThat(out().lines().filter(line -> line.startsWith("   1  "))).hasSize(2);
+  }
+
+  @Test
   void the_end_of_the_input_ends_it() {
     type("");
     assertThat(Main.run("mystery", "--seed", "5", "--level", "hard")).isZero();
