@@ -2,11 +2,11 @@ package crumbtrail.advice;
 
 import crumbtrail.findings.Reasoning;
 import crumbtrail.formula.FormulaEdit;
+import crumbtrail.formula.Substitution;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.CircumstanceKind;
 import crumbtrail.knowledge.FieldHint;
 import crumbtrail.knowledge.Remedy;
-import crumbtrail.pantry.Ingredient;
 import crumbtrail.pantry.Pantry;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetFields;
@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /**
@@ -153,17 +152,14 @@ public final class Corrections {
     if (remedy.swap() == null) {
       return Optional.of(change);
     }
-    FormulaEdit edit = FormulaEdit.of(change.sheet(), pantry);
-    Predicate<Ingredient> chosen = Knob.picks(remedy.swap().pick());
-    if (!edit.has(chosen)) {
-      return Optional.empty();
-    }
-    double grams = edit.grams(chosen);
-    double per = remedy.swap().per() > 0 ? remedy.swap().per() : 1;
-    String from = Grams.of(grams) + String.join(" and ", edit.names(chosen));
-    String to = Grams.of(grams * per) + remedy.swap().with();
-    BakeSheet swapped = edit.swapped(chosen, remedy.swap().with(), per);
-    return Optional.of(new Change(swapped, words(change, remedy), from, to));
+    Remedy.Swap swap = remedy.swap();
+    return pantry
+        .lookup(swap.with())
+        .flatMap(
+            taken ->
+                Substitution.of(
+                    change.sheet(), pantry, Knob.picks(swap.pick()), taken, swap.share()))
+        .map(made -> new Change(made.sheet(), words(change, remedy), made.from(), made.to()));
   }
 
   private static String words(Change change, Remedy remedy) {

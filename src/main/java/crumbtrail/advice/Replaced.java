@@ -62,7 +62,7 @@ public record Replaced(BakeSheet sheet, List<String> notes) {
               + "Take a formula written for the leaven that you have.");
       return sheet;
     }
-    Optional<Substitution> made = Substitution.of(sheet, pantry, gone.get(), taken.get());
+    Optional<Substitution> made = Substitution.of(sheet, pantry, gone.get(), taken.get(), 1);
     if (made.isEmpty()) {
       notes.add(
           "\"" + wished.what() + "\" stands on the sheet without an amount that could be weighed.");

@@ -46,33 +46,36 @@ public record Substitution(
    *
    * @param gone what goes out
    * @param taken what comes in
+   * @param share how much of it goes, above 0, 1 for all
    * @return empty if nothing of it is on the sheet by an amount, or if it is what comes in already
    */
   public static Optional<Substitution> of(
-      BakeSheet sheet, Pantry pantry, Predicate<Ingredient> gone, Ingredient taken) {
+      BakeSheet sheet, Pantry pantry, Predicate<Ingredient> gone, Ingredient taken, double share) {
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     Predicate<Ingredient> other = gone.and(one -> !one.key().equals(taken.key()));
     List<Ingredient> leaving = edit.ingredients(other);
-    double grams = edit.grams(other);
+    double grams = share * edit.grams(other);
     if (leaving.isEmpty() || grams <= 0) {
       return Optional.empty();
     }
     Totals missing = Totals.NONE;
     double needed = 0;
     for (Ingredient one : leaving) {
-      double of = edit.grams(one::equals);
+      double of = share * edit.grams(one::equals);
       needed += of * perGram(one, taken);
       missing = missing.plus(one.per100(), of);
     }
     missing = missing.plus(taken.per100(), -needed);
-    BakeSheet swapped = swapped(sheet, pantry, other, taken, needed);
+    BakeSheet swapped = swapped(sheet, pantry, other, taken, needed, share);
     Balance balance = new Balance(swapped, pantry, missing, taken);
     BakeSheet settled = balance.settled();
     List<String> balanced = new ArrayList<>(balance.made());
     List<String> lost = new ArrayList<>(balance.lost());
-    if (taken.kind() == Kind.FLOUR) {
+    // Bran and germ bring protein that makes no gluten; nothing is lost with it.
+    boolean whole = leaving.stream().anyMatch(one -> one.has("wholegrain"));
+    if (taken.kind() == Kind.FLOUR && !whole) {
       settled = strengthened(sheet, settled, pantry, balanced);
-    } else {
+    } else if (taken.kind() != Kind.FLOUR) {
       protein(sheet, settled, missing.protein(), pantry).ifPresent(lost::add);
     }
     return Optional.of(
@@ -112,13 +115,18 @@ public record Substitution(
   }
 
   private static BakeSheet swapped(
-      BakeSheet sheet, Pantry pantry, Predicate<Ingredient> gone, Ingredient taken, double grams) {
+      BakeSheet sheet,
+      Pantry pantry,
+      Predicate<Ingredient> gone,
+      Ingredient taken,
+      double grams,
+      double share) {
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     Predicate<Ingredient> same = one -> one.key().equals(taken.key());
-    if (edit.grams(same) <= 0) {
+    if (share >= 1 && edit.grams(same) <= 0) {
       return edit.swapped(gone, taken.plainName(), grams / edit.grams(gone));
     }
-    FormulaEdit without = FormulaEdit.of(edit.to(gone, 0, ""), pantry);
+    FormulaEdit without = FormulaEdit.of(edit.to(gone, (1 - share) * edit.grams(gone), ""), pantry);
     return without.to(same, without.grams(same) + grams, taken.plainName());
   }
 

@@ -111,11 +111,15 @@ public record Remedy(
   }
 
   /**
-   * One ingredient in place of another.
+   * One ingredient in place of another, as much of it as does the same work.
    *
    * @param pick which lines, as a knob picks them
    * @param with name of the other ingredient
-   * @param per grams of the other for one gram
+   * @param share how much of it goes, above 0; all of it where nothing is written
    */
-  public record Swap(String pick, @JsonProperty("for") String with, double per) {}
+  public record Swap(String pick, @JsonProperty("for") String with, Double share) {
+    public Swap {
+      share = share == null ? 1 : share;
+    }
+  }
 }

@@ -63,7 +63,7 @@ public final class SubstitutionChecks implements PublishedChecks {
     Ingredient gone = Doughs.PANTRY.lookup(what).orElseThrow();
     Ingredient taken = Doughs.PANTRY.lookup(with).orElseThrow();
     return Substitution.of(
-            Doughs.sheet(List.of(), List.of(), lines), Doughs.PANTRY, gone::equals, taken)
+            Doughs.sheet(List.of(), List.of(), lines), Doughs.PANTRY, gone::equals, taken, 1)
         .orElseThrow()
         .sheet();
   }

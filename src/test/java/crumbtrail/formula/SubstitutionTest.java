@@ -98,15 +98,29 @@ class SubstitutionTest {
   }
 
   @Test
+  void half_of_it_can_stay() {
+    BakeSheet brown = Doughs.sheet(List.of(), List.of(), "400 g whole wheat flour", "300 g water");
+    Ingredient whole = Doughs.PANTRY.lookup("whole wheat flour").orElseThrow();
+    Ingredient white = Doughs.PANTRY.lookup("bread flour").orElseThrow();
+    Substitution half =
+        Substitution.of(brown, Doughs.PANTRY, whole::equals, white, 0.5).orElseThrow();
+    FormulaEdit edit = FormulaEdit.of(half.sheet(), Doughs.PANTRY);
+
+    assertThat(edit.grams(whole::equals)).isCloseTo(200, within(0.5));
+    assertThat(edit.grams(white::equals)).isCloseTo(200, within(0.5));
+    assertThat(half.balanced()).isEmpty();
+  }
+
+  @Test
   void nothing_is_made_of_what_is_not_there() {
     Ingredient water = Doughs.PANTRY.lookup("water").orElseThrow();
-    assertThat(Substitution.of(RICH, Doughs.PANTRY, one -> one.has("rye"), water)).isEmpty();
+    assertThat(Substitution.of(RICH, Doughs.PANTRY, one -> one.has("rye"), water, 1)).isEmpty();
   }
 
   private static Substitution made(BakeSheet sheet, String gone, String taken) {
     Ingredient old = Doughs.PANTRY.lookup(gone).orElseThrow();
     return Substitution.of(
-            sheet, Doughs.PANTRY, old::equals, Doughs.PANTRY.lookup(taken).orElseThrow())
+            sheet, Doughs.PANTRY, old::equals, Doughs.PANTRY.lookup(taken).orElseThrow(), 1)
         .orElseThrow();
   }
 
