@@ -120,6 +120,11 @@ class BakeSheetIT {
     until("performance.getEntriesByType('resource').some(r => r.name.includes('/pictures/'))");
     long shown = page.findElements(By.cssSelector("#pick-dough .look")).size();
     assertThat(fetched("/pictures/")).isBetween(1L, shown);
+    Object largest =
+        browser.script(
+            "return Math.max(...performance.getEntriesByType('resource')"
+                + ".filter(r => r.name.includes('/pictures/')).map(r => r.transferSize))");
+    assertThat(((Number) largest).longValue()).as("compressed").isLessThan(8_000);
     scripts(false);
     open();
     assertThat(fetched("/pictures/")).as("without scripts").isZero();
