@@ -3,6 +3,7 @@ package crumbtrail.cli;
 import crumbtrail.advice.Instead;
 import crumbtrail.advice.Wish;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.screen.Screen;
 import crumbtrail.quantity.Dimension;
 import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
@@ -10,7 +11,6 @@ import crumbtrail.report.NextBakeText;
 import crumbtrail.report.Report.NextBakeSheet;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Vessels;
-import java.io.PrintWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -116,10 +116,13 @@ final class NextCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     Wish wish = wish();
     BakeSheet bake = Input.sheet(sheet);
-    PrintWriter out = spec.commandLine().getOut();
-    NextBakeSheet next = Rules.postMortem(rules, spec.commandLine().getErr()).next(bake, wish);
-    out.print(format == Format.TEXT ? NextBakeText.of(next) : next.sheet().toPrettyString() + "\n");
-    out.flush();
+    Screen screen = CrumbtrailCommand.screen(spec);
+    NextBakeSheet next = Rules.postMortem(rules, screen.err()).next(bake, wish);
+    switch (format) {
+      case TEXT -> screen.print(NextBakeText.of(next, screen.width()));
+      case SHEET -> screen.out().println(next.sheet().toPrettyString());
+    }
+    screen.out().flush();
     return 0;
   }
 

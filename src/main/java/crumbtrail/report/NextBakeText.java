@@ -7,18 +7,30 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 import org.apache.commons.text.WordUtils;
 
-/** The next bake as plain text for a terminal of 80 columns, or for paper. */
+/** The next bake as plain text for a terminal or for paper. */
 public final class NextBakeText {
-  private static final int WIDTH = 80;
+  private static final int USUAL_WIDTH = 80;
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}\\u2028\\u2029&&[^\n]]");
 
   private final StringBuilder text = new StringBuilder();
+  private final int width;
 
-  private NextBakeText() {}
+  private NextBakeText(int width) {
+    this.width = width;
+  }
 
   /** The next bake as lines of at most 80 characters. */
   public static String of(NextBakeSheet next) {
-    NextBakeText page = new NextBakeText();
+    return of(next, USUAL_WIDTH);
+  }
+
+  /**
+   * The next bake as lines.
+   *
+   * @param width characters of a line at most; 60 or more
+   */
+  public static String of(NextBakeSheet next, int width) {
+    NextBakeText page = new NextBakeText(width);
     page.write(next);
     return CONTROL.matcher(page.text).replaceAll(" ");
   }
@@ -26,7 +38,7 @@ public final class NextBakeText {
   private void write(NextBakeSheet next) {
     String title = next.title().replaceAll("\\s+", " ");
     paragraph("", title);
-    line("=".repeat(Math.min(WIDTH, title.length())));
+    line("=".repeat(Math.min(width, title.length())));
     section("What to change");
     if (next.changes().isEmpty()) {
       paragraph("", "Nothing on this sheet can be mended without harm elsewhere.");
@@ -69,7 +81,7 @@ public final class NextBakeText {
             step.name(),
             length.isEmpty() ? "" : ", " + length,
             step.how().isEmpty() ? "" : ": " + step.how());
-    line(WordUtils.wrap(head.strip(), WIDTH, "\n         ", true));
+    line(WordUtils.wrap(head.strip(), width, "\n         ", true));
     if (!step.look().isEmpty()) {
       paragraph("         ", step.look());
     }
@@ -83,7 +95,7 @@ public final class NextBakeText {
 
   private void paragraph(String lead, String words) {
     String indent = " ".repeat(lead.length());
-    line(lead + WordUtils.wrap(words.strip(), WIDTH - lead.length(), "\n" + indent, true));
+    line(lead + WordUtils.wrap(words.strip(), width - lead.length(), "\n" + indent, true));
   }
 
   private void line(String line) {
