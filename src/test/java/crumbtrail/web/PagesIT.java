@@ -214,9 +214,9 @@ class PagesIT {
   }
 
   private static void openAllStages() {
-    // By script, since pressing one after the other would take long, and on a phone some lie under
-    // the button at the foot until they are scrolled up.
-    page.executeScript("document.querySelectorAll('.stage').forEach(stage => stage.open = true)");
+    // The stages of the day; moments with pictures are opened by the test of the bake sheet. By
+    // script, since on a phone some lie under the button at the foot until they are scrolled up.
+    page.executeScript("document.querySelectorAll('[id^=stage-]').forEach(one => one.open = true)");
   }
 
   private static void type(String id, String text) {
