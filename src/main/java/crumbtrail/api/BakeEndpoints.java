@@ -79,6 +79,9 @@ public final class BakeEndpoints {
               Parameter.query("proof", "final proof", "60 min"),
               Parameter.query("overnight", "a night in the refrigerator", "12 h"),
               Parameter.query("dough", "weight of the dough", "900 g"),
+              Parameter.query("loaves", "how many loaves, each as heavy as before", "2"),
+              Parameter.query("tin", "a tin to fill", "23 x 13 x 7 cm"),
+              Parameter.query("instead", "what is taken in place of what lacks", "milk = water"),
               Parameter.query("one", "anything here: one change only", "yes")),
           Report.NextBakeSheet.class,
           Example.post(

@@ -54,6 +54,18 @@ class ApiTest {
         .containsExactlyInAnyOrderElementsOf(all().map(Endpoint::path).distinct().toList());
   }
 
+  @Test
+  void whatever_can_be_wished_of_the_next_bake_is_described() {
+    List<String> wishes =
+        Stream.concat(
+                WishForm.blank("{}").fields().stream().map(WishForm.Field::name),
+                Stream.of(WishForm.SINGLE))
+            .toList();
+    assertThat(BakeEndpoints.NEXT.parameters())
+        .extracting(Endpoint.Parameter::name)
+        .containsExactlyInAnyOrderElementsOf(wishes);
+  }
+
   @ParameterizedTest
   @MethodSource("all")
   void the_example_is_answered_as_described(Endpoint endpoint) throws JsonProcessingException {
