@@ -27,10 +27,15 @@ final class Shown {
       for (int place = 0; place < shown.size(); place++) {
         compare(where + "/" + place, shown.get(place), is.path(place), missing);
       }
-    } else if (shown.isNumber() && is.isNumber()
-        ? shown.doubleValue() != is.doubleValue()
-        : !shown.equals(is)) {
+    } else if (!same(shown, is)) {
       missing.add(where + " is " + is + " and not " + shown);
     }
+  }
+
+  private static boolean same(JsonNode shown, JsonNode is) {
+    if (shown.isNumber() && is.isNumber()) {
+      return shown.doubleValue() == is.doubleValue();
+    }
+    return shown.equals(is);
   }
 }
