@@ -3,6 +3,7 @@ package crumbtrail.cli;
 import crumbtrail.api.Shelf;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.handbook.CauseCards;
+import crumbtrail.handbook.Leaves;
 import crumbtrail.lessons.School;
 import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.PostMortem;
@@ -52,6 +53,7 @@ final class ServeCommand implements Callable<Integer> {
             new PostMortemTracer(postMortem),
             School.of(postMortem.rules()),
             new Shelf(book.catalogue(), new CauseCards(book), postMortem.rules().version()),
+            new Leaves(book),
             LoafPictures.of(postMortem.rules().catalogue()),
             host,
             port);

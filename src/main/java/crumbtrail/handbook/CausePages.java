@@ -23,7 +23,7 @@ final class CausePages {
     this.cards = new CauseCards(catalogue, witnesses);
   }
 
-  String page(Cause cause) {
+  Leaf page(Cause cause) {
     Page page = new Page(catalogue, cause.name());
     Card card = cards.card(cause);
     card.sections().forEach(section -> section(page, section));

@@ -53,7 +53,7 @@ public final class CoverageWords {
     return all;
   }
 
-  static String page(Catalogue catalogue, Coverage coverage) {
+  static Leaf page(Catalogue catalogue, Coverage coverage) {
     Page page = new Page(catalogue, "Where each rule speaks");
     page.paragraph(
         """

@@ -32,20 +32,21 @@ public final class Handbook {
     CausePages causes = new CausePages(catalogue, witnesses);
     SignPages signs = new SignPages(book, witnesses);
     Map<String, String> pages = new TreeMap<>();
-    pages.put("README.md", overviews.front());
-    pages.put("matrix.md", matrix.page());
+    pages.put("README.md", overviews.front().markdown());
+    pages.put("matrix.md", matrix.page().markdown());
     pages.put("matrix.csv", matrix.csv());
-    pages.put("coverage.md", CoverageWords.page(catalogue, coverage));
+    pages.put("coverage.md", CoverageWords.page(catalogue, coverage).markdown());
     for (String stage : Overviews.STAGES) {
-      pages.put("stages/" + stage + ".md", overviews.stage(stage));
+      pages.put("stages/" + stage + ".md", overviews.stage(stage).markdown());
     }
     catalogue
         .knowledge()
         .causes()
-        .forEach(cause -> pages.put("causes/" + cause.key() + ".md", causes.page(cause)));
+        .forEach(
+            cause -> pages.put("causes/" + cause.key() + ".md", causes.page(cause).markdown()));
     LoafPictures pictures = LoafPictures.of(catalogue);
     for (SignKind sign : catalogue.knowledge().signs()) {
-      pages.put("signs/" + sign.key() + ".md", signs.page(sign));
+      pages.put("signs/" + sign.key() + ".md", signs.page(sign).markdown());
       pictures
           .of(sign.key())
           .ifPresent(picture -> pages.put("pictures/" + sign.key() + ".svg", picture.svg() + "\n"));

@@ -23,7 +23,7 @@ final class Matrix {
     this.overviews = overviews;
   }
 
-  String page() {
+  Leaf page() {
     Page page = new Page(catalogue, "Which signs go with which causes");
     page.paragraph(
         """

@@ -39,7 +39,7 @@ final class Overviews {
         .toList();
   }
 
-  String stage(String stage) {
+  Leaf stage(String stage) {
     Page page = new Page(catalogue, "Causes: " + stage);
     page.paragraph("What can go wrong here, what it is, and the signs that speak for it most.");
     List<List<String>> rows = new ArrayList<>();
@@ -57,7 +57,7 @@ final class Overviews {
     return page.paragraph("Back to [the handbook](../README.md).").end();
   }
 
-  String front() {
+  Leaf front() {
     Page page = new Page(catalogue, "The handbook");
     page.paragraph(
         """

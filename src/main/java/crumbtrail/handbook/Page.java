@@ -1,40 +1,47 @@
 package crumbtrail.handbook;
 
 import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** A page in the making: headings, paragraphs, lists, tables, and its sources by number. */
 final class Page {
-  private final StringBuilder text = new StringBuilder();
+  private final String title;
+  private final List<Leaf.Part> parts = new ArrayList<>();
   private final List<String> sources = new ArrayList<>();
   private final Catalogue catalogue;
 
   Page(Catalogue catalogue, String title) {
     this.catalogue = catalogue;
-    text.append("# ").append(Plain.upper(title)).append("\n\n");
+    this.title = Plain.upper(title);
   }
 
   /** A heading below the title. */
   Page heading(String words) {
-    text.append("## ").append(words).append("\n\n");
+    parts.add(new Leaf.Heading(words));
     return this;
   }
 
   /** A paragraph; nothing if there are no words. */
   Page paragraph(String words) {
     if (words != null && !words.isBlank()) {
-      text.append(words.strip()).append("\n\n");
+      parts.add(new Leaf.Paragraph(words.strip()));
     }
+    return this;
+  }
+
+  /** The picture of a sign. */
+  Page drawing(String sign, String words) {
+    parts.add(new Leaf.Drawing(sign, words));
     return this;
   }
 
   /** A list; nothing if it is empty. */
   Page list(List<String> items) {
     if (!items.isEmpty()) {
-      items.forEach(item -> text.append("- ").append(item).append("\n"));
-      text.append("\n");
+      parts.add(new Leaf.Items(items));
     }
     return this;
   }
@@ -42,19 +49,9 @@ final class Page {
   /** A table; nothing if it has no rows. */
   Page table(List<String> head, List<List<String>> rows) {
     if (!rows.isEmpty()) {
-      row(head);
-      text.append("|").append("---|".repeat(head.size())).append("\n");
-      rows.forEach(this::row);
-      text.append("\n");
+      parts.add(new Leaf.Table(head, rows));
     }
     return this;
-  }
-
-  private void row(List<String> cells) {
-    text.append(
-        cells.stream()
-            .map(cell -> cell.replace("|", "\\|"))
-            .collect(Collectors.joining(" | ", "| ", " |\n")));
   }
 
   /** The numbers under which this page lists the sources of a citation. */
@@ -78,27 +75,24 @@ final class Page {
   }
 
   /** The page, with the sources that it cited. */
-  String end() {
+  Leaf end() {
     if (!sources.isEmpty()) {
       heading("Sources");
-      for (int place = 0; place < sources.size(); place++) {
-        text.append(place + 1).append(". ").append(cited(sources.get(place))).append("\n");
-      }
-      text.append("\n");
+      parts.add(new Leaf.Sources(sources.stream().map(this::cited).toList()));
     }
-    return text.toString().strip() + "\n";
+    return new Leaf(title, parts);
   }
 
-  private String cited(String id) {
+  private Leaf.Cited cited(String id) {
     return catalogue.knowledge().sources().stream()
         .filter(source -> source.id().equals(id))
         .findFirst()
-        .map(
-            source ->
-                source.cited()
-                    + (source.address() != null && source.address().startsWith("http")
-                        ? ", <" + source.address() + ">"
-                        : ""))
-        .orElse(Plain.upper(id));
+        .map(source -> new Leaf.Cited(source.cited(), address(source)))
+        .orElse(new Leaf.Cited(Plain.upper(id), ""));
+  }
+
+  private static String address(Source source) {
+    String address = source.address();
+    return address != null && address.startsWith("http") ? address : "";
   }
 }

@@ -37,11 +37,11 @@ final class SignPages {
     this.pictures = LoafPictures.of(catalogue);
   }
 
-  String page(SignKind sign) {
+  Leaf page(SignKind sign) {
     Page page = new Page(catalogue, sign.name());
     page.paragraph(sign.meaning());
     page.paragraph("Where: " + sign.place() + ".");
-    page.paragraph(picture(sign));
+    picture(page, sign);
     page.heading("How to look").paragraph(sign.look());
     List<String> shown = shown(sign.key());
     page.heading("What shows it");
@@ -60,15 +60,15 @@ final class SignPages {
   }
 
   // The picture with its words, or why there is none.
-  private String picture(SignKind sign) {
-    return pictures
+  private void picture(Page page, SignKind sign) {
+    pictures
         .of(sign.key())
-        .map(
-            picture ->
-                "![%s. %s](../pictures/%s.svg)"
-                    .formatted(picture.title(), picture.description(), sign.key()))
-        .or(() -> pictures.whyNot(sign.key()).map(why -> "No picture: " + why + "."))
-        .orElse("");
+        .ifPresentOrElse(
+            picture -> page.drawing(sign.key(), picture.title() + ". " + picture.description()),
+            () ->
+                pictures
+                    .whyNot(sign.key())
+                    .ifPresent(why -> page.paragraph("No picture: " + why + ".")));
   }
 
   private List<String> shown(String sign) {

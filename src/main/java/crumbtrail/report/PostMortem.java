@@ -48,6 +48,10 @@ public final class PostMortem {
 
   /** The report on one bake; never throws for what a sheet says. */
   public Report trace(BakeSheet sheet) {
+    return trace(sheet, Set.of());
+  }
+
+  private Report trace(BakeSheet sheet, Set<String> passed) {
     try (Reasoning reasoning = reasoning()) {
       Workup workup = reasoning.work(sheet);
       Findings findings = reasoning.judge(workup);
@@ -57,7 +61,7 @@ public final class PostMortem {
               workup,
               findings,
               Firmness.of(reasoning, sheet, workup, findings),
-              NextQuestions.of(reasoning, sheet, workup, findings, Set.of(), QUESTIONS),
+              NextQuestions.of(reasoning, sheet, workup, findings, passed, QUESTIONS),
               advised(reasoning, sheet, findings, Wish.PLAIN));
     }
   }
@@ -109,6 +113,18 @@ public final class PostMortem {
   /** The formula of a sheet laid out while it is still being written. */
   public RecipeLayout layout(JsonNode sheet) {
     return RecipeLayout.of(sheet, rules.pantry());
+  }
+
+  /**
+   * The report on a bake with one question more answered.
+   *
+   * @param passed what was asked before and need not be asked again
+   */
+  public Replied reply(BakeSheet sheet, Set<String> passed, Reply reply) {
+    try (Enquiry enquiry = enquire(sheet)) {
+      Reply.Taken taken = reply.take(enquiry, rules.catalogue(), passed);
+      return new Replied(trace(taken.sheet(), taken.passed()), taken);
+    }
   }
 
   /** An enquiry into one bake, question by question. */

@@ -18,6 +18,37 @@ public final class ReadingTable {
 
   private ReadingTable() {}
 
+  /** Writes numbers in the units of whoever reads them. */
+  public interface Scale {
+    /** A number that is known to half a spread either way, with its unit. */
+    String quantity(double value, double half, String unit);
+
+    /** A range with its unit. */
+    String range(double low, double high, String unit);
+
+    /** What a quantity may as well be, without its unit; empty where both ends read the same. */
+    String spread(double low, double high, String unit);
+  }
+
+  /** The units of the readings themselves. */
+  private static final Scale AS_THEY_ARE =
+      new Scale() {
+        @Override
+        public String quantity(double value, double half, String unit) {
+          return Amounts.quantity(value, half, unit);
+        }
+
+        @Override
+        public String range(double low, double high, String unit) {
+          return Amounts.range(low, high, unit);
+        }
+
+        @Override
+        public String spread(double low, double high, String unit) {
+          return Amounts.spread(low, high, unit);
+        }
+      };
+
   /** Readings under one heading, in the order of the catalogue. */
   public record Group(String name, List<Row> rows) {}
 
@@ -44,12 +75,17 @@ public final class ReadingTable {
 
   /** The table; empty without readings. */
   public static List<Group> of(Map<String, WorkedReading> workup) {
+    return of(workup, AS_THEY_ARE);
+  }
+
+  /** The table in these units. */
+  public static List<Group> of(Map<String, WorkedReading> workup, Scale scale) {
     Map<String, List<Row>> groups = new LinkedHashMap<>();
     workup.forEach(
         (name, reading) -> {
           if (!idle(name, reading, workup)) {
             String group = orEmpty(reading.group()).isEmpty() ? "other" : reading.group();
-            groups.computeIfAbsent(group, key -> new ArrayList<>()).add(row(name, reading));
+            groups.computeIfAbsent(group, key -> new ArrayList<>()).add(row(name, reading, scale));
           }
         });
     return groups.entrySet().stream()
@@ -74,14 +110,14 @@ public final class ReadingTable {
     return lies.equals("below") || lies.equals("above");
   }
 
-  private static Row row(String name, WorkedReading reading) {
+  private static Row row(String name, WorkedReading reading, Scale scale) {
     String unit = orEmpty(reading.unit());
     boolean usual = reading.usualLow() != null && reading.usualHigh() != null;
     return new Row(
         name.replace('-', ' '),
-        Amounts.quantity(reading.value(), (reading.high() - reading.low()) / 2, unit),
-        Amounts.spread(reading.low(), reading.high(), unit),
-        usual ? Amounts.range(reading.usualLow(), reading.usualHigh(), unit) : "",
+        scale.quantity(reading.value(), (reading.high() - reading.low()) / 2, unit),
+        scale.spread(reading.low(), reading.high(), unit),
+        usual ? scale.range(reading.usualLow(), reading.usualHigh(), unit) : "",
         lies(reading),
         reading.known(),
         orEmpty(reading.usualSource()),

@@ -2,7 +2,6 @@ package crumbtrail.web;
 
 import crumbtrail.lessons.Drawn;
 import crumbtrail.picture.LoafPictures;
-import crumbtrail.quantity.Amounts;
 import crumbtrail.report.AdviceText;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.CorrectionLine;
@@ -33,31 +32,36 @@ final class AdviceViews {
 
   private AdviceViews() {}
 
-  static AdviceView of(Report report, LoafPictures pictures, WishForm wish) {
+  static AdviceView of(Report report, LoafPictures pictures, WishForm wish, Units units) {
     return new AdviceView(
         report.corrections().stream()
             .filter(CorrectionLine::recommended)
-            .map(AdviceViews::change)
+            .map(one -> change(one, units))
             .toList(),
         report.corrections().stream()
             .filter(one -> !one.recommended())
-            .map(AdviceViews::change)
+            .map(one -> change(one, units))
             .toList(),
-        report.nextBake() == null ? null : next(report.nextBake()),
+        report.nextBake() == null ? null : next(report.nextBake(), units),
         report.foresight() == null ? null : ahead(report, pictures),
         report.nextBake() == null ? null : wish);
   }
 
   /** A next bake by itself. */
   static Next next(NextBakeSheet next) {
+    return next(next, Units.METRIC);
+  }
+
+  /** A next bake in the baker's units. */
+  static Next next(NextBakeSheet next, Units units) {
     List<String> notes = new ArrayList<>(next.conflicts());
     notes.addAll(next.notes());
     return new Next(
         next.title(),
-        next.changes().stream().map(AdviceViews::change).toList(),
+        next.changes().stream().map(one -> change(one, units)).toList(),
         notes,
-        next.lines().stream().map(AdviceViews::line).toList(),
-        next.doughGrams() > 0 ? Amounts.number(LineText.onScale(next.doughGrams())) + " g" : "",
+        next.lines().stream().map(row -> line(row, units)).toList(),
+        next.doughGrams() > 0 ? units.quantity(LineText.onScale(next.doughGrams()), "g") : "",
         next.steps().stream().anyMatch(step -> step.clock() != null),
         next.steps().stream().map(AdviceViews::step).toList(),
         next.untold().stream().distinct().toList(),
@@ -66,12 +70,16 @@ final class AdviceViews {
             .toList());
   }
 
-  private static Change change(CorrectionLine one) {
+  private static Change change(CorrectionLine one, Units units) {
     boolean told = !one.from().equals("not told") && !one.from().isBlank();
     boolean said = one.to().isBlank() || one.to().equals(one.change());
     return new Change(
         one.change(),
-        said ? "" : told ? "from " + one.from() + " to " + one.to() : one.to(),
+        said
+            ? ""
+            : told
+                ? "from " + units.said(one.from()) + " to " + units.said(one.to())
+                : units.said(one.to()),
         one.why(),
         one.name(),
         Risk.of(one.riskBefore()),
@@ -95,13 +103,13 @@ final class AdviceViews {
         : "Not recommended by itself: it " + one.verdict() + ".";
   }
 
-  private static Line line(FormulaRow row) {
+  private static Line line(FormulaRow row, Units units) {
     return new Line(
         row.part() == null ? "" : row.part(),
         row.written(),
         "",
         row.percent() == null ? "" : String.format(Locale.ROOT, "%.1f %%", row.percent()),
-        row.grams() == null ? "" : Amounts.number(LineText.onScale(row.grams())) + " g");
+        row.grams() == null ? "" : units.quantity(LineText.onScale(row.grams()), "g"));
   }
 
   private static Step step(DayStep step) {

@@ -196,7 +196,8 @@ public final class FormPage {
         faults.getOrDefault(field, List.of()));
   }
 
-  private static String sentence(Problem problem) {
+  /** What is wrong and what would do, in sentences. */
+  public static String sentence(Problem problem) {
     return Stream.of(problem.what(), problem.remedy())
         .map(String::strip)
         .filter(part -> !part.isEmpty())

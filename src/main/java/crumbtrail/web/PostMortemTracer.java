@@ -4,10 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.RecipeLayout;
+import crumbtrail.report.Replied;
+import crumbtrail.report.Reply;
 import crumbtrail.report.Report;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Answers with the real pipeline. */
@@ -24,6 +27,11 @@ public final class PostMortemTracer implements Tracer {
   @Override
   public Traced<Report> trace(String sheetJson) {
     return read(sheetJson, postMortem::trace);
+  }
+
+  @Override
+  public Traced<Replied> reply(String sheetJson, Set<String> passed, Reply reply) {
+    return read(sheetJson, sheet -> postMortem.reply(sheet, passed, reply));
   }
 
   @Override

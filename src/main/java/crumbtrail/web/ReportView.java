@@ -13,7 +13,7 @@ import java.util.List;
  * @param togetherNotes what else there is to say about them, in sentences
  * @param unexplained names of what was seen and no cause accounts for
  * @param firmness how firm the ranking is, in sentences; empty where nothing is ranked
- * @param next questions, and how to answer them
+ * @param next questions, to be answered in place
  * @param notUnderstood the baker's words that were not understood, as typed
  * @param drawn pictures of signs that were seen
  * @param understood how the other words were read
@@ -23,6 +23,7 @@ import java.util.List;
  * @param figures pictures of what went on in dough and oven
  * @param readings numbers under their headings
  * @param readingSources sources of the usual ranges, by number from 1
+ * @param share how it is kept or passed on; null where no server stands behind the page
  */
 public record ReportView(
     String title,
@@ -33,7 +34,7 @@ public record ReportView(
     List<String> togetherNotes,
     List<String> unexplained,
     List<String> firmness,
-    List<Pair> next,
+    AskView next,
     List<String> notUnderstood,
     List<Drawn> drawn,
     List<Pair> understood,
@@ -44,11 +45,13 @@ public record ReportView(
     List<Figure> figures,
     List<Group> readings,
     List<String> readingSources,
-    List<String> cautions) {
+    List<String> cautions,
+    ShareView share) {
 
   /**
    * One suspected cause.
    *
+   * @param key stable key
    * @param stage where in the bake it arises, or empty
    * @param likelihood the probability in words: "very likely"
    * @param percent the probability with its sign: "83 %"
@@ -63,6 +66,7 @@ public record ReportView(
    * @param sources sources by number from 1
    */
   public record Cause(
+      String key,
       String name,
       String stage,
       String likelihood,
@@ -84,10 +88,18 @@ public record ReportView(
    * @param weight how much it counts, in words: "firm"
    * @param readings what on this sheet matched, each as a short text
    * @param source number of the source in the list of the cause: "[2]", or empty
+   * @param citation the source in full, or empty
    * @param rule the rule in its own sentences, line by line, or empty
+   * @param name the name of the rule
    */
   public record Evidence(
-      String because, String weight, List<String> readings, String source, List<String> rule) {}
+      String because,
+      String weight,
+      List<String> readings,
+      String source,
+      String citation,
+      List<String> rule,
+      String name) {}
 
   /**
    * A picture of a sign.

@@ -32,15 +32,15 @@ final class ReportViews {
   }
 
   static ReportView of(Report report, LoafPictures pictures) {
-    return of(report, pictures, null);
+    return of(report, pictures, Held.nothing());
   }
 
   /**
-   * The report with a form for the next bake.
+   * The report on a page that can be answered.
    *
-   * @param wish null where no server would answer it
+   * @param held what the page holds on to
    */
-  static ReportView of(Report report, LoafPictures pictures, WishForm wish) {
+  static ReportView of(Report report, LoafPictures pictures, Held held) {
     Map<String, String> names = new HashMap<>();
     report.understood().forEach(u -> names.put(u.key(), u.name()));
     report.causes().forEach(c -> names.put(c.key(), c.name()));
@@ -50,23 +50,24 @@ final class ReportViews {
         orEmpty(report.title()),
         orEmpty(report.style()),
         report.causes().stream().map(c -> cause(c, names)).toList(),
-        AdviceViews.of(report, pictures, wish),
+        AdviceViews.of(report, pictures, held.wish(), held.units()),
         named(report.together(), names),
         together(report, names),
         named(report.unexplained(), names),
         firmness(report),
-        next(report),
+        AskView.of(report, held),
         report.notUnderstood(),
         drawn(report, pictures),
         report.understood().stream().map(u -> new Pair(u.said(), reading(u))).toList(),
         report.assumptions(),
-        formula == null ? List.of() : lines(formula),
+        formula == null ? List.of() : lines(formula, held.units()),
         formula == null ? List.of() : groups(formula),
-        formula == null ? List.of() : notes(formula),
+        formula == null ? List.of() : notes(formula, held.units()),
         Figures.of(report.courses(), report.workup()),
-        readings(report.workup(), ranges),
+        readings(report.workup(), ranges, held.units()),
         ranges.list(),
-        report.cautions());
+        report.cautions(),
+        ShareView.of(held));
   }
 
   private static List<Drawn> drawn(Report report, LoafPictures pictures) {
@@ -111,12 +112,6 @@ final class ReportViews {
     return words;
   }
 
-  private static List<Pair> next(Report report) {
-    return report.askNext().stream()
-        .map(one -> new Pair(one.question(), one.how() + " (" + one.cost() + ")"))
-        .toList();
-  }
-
   private static List<String> rule(EvidenceLine line) {
     List<String> rule = new ArrayList<>();
     if (line.says() != null) {
@@ -139,7 +134,9 @@ final class ReportViews {
               ReportWords.weight(line.decibans()),
               line.readings(),
               sources.cite(line.source()),
-              rule(line));
+              orEmpty(line.source()),
+              rule(line),
+              orEmpty(line.rule()));
       if (line.decibans() < 0) {
         // The report puts the strongest against last; the page reads it first.
         speaksAgainst.add(0, evidence);
@@ -149,6 +146,7 @@ final class ReportViews {
     }
     cause.sources().forEach(sources::cite);
     return new ReportView.Cause(
+        cause.key(),
         cause.name(),
         orEmpty(cause.stage()),
         ReportWords.likelihood(cause.probability()),
@@ -168,7 +166,7 @@ final class ReportViews {
     return understood.name() + " (" + understood.kind() + ")";
   }
 
-  private static List<Line> lines(FormulaTable formula) {
+  private static List<Line> lines(FormulaTable formula, Units units) {
     return formula.lines().stream()
         .map(
             row ->
@@ -177,7 +175,7 @@ final class ReportViews {
                     row.written(),
                     takenFor(row.written(), orEmpty(row.ingredient())),
                     row.percent() == null ? "" : Amounts.number(row.percent()) + " %",
-                    row.grams() == null ? "" : Amounts.number(row.grams()) + " g"))
+                    row.grams() == null ? "" : units.quantity(row.grams(), "g")))
         .toList();
   }
 
@@ -192,15 +190,15 @@ final class ReportViews {
         .toList();
   }
 
-  private static List<String> notes(FormulaTable formula) {
+  private static List<String> notes(FormulaTable formula, Units units) {
     List<String> notes = new ArrayList<>();
     if (formula.flourGrams() > 0) {
       notes.add(
           "Flour in all "
-              + Amounts.number(formula.flourGrams())
-              + " g, dough "
-              + Amounts.number(formula.doughGrams())
-              + " g.");
+              + units.quantity(formula.flourGrams(), "g")
+              + ", dough "
+              + units.quantity(formula.doughGrams(), "g")
+              + ".");
     }
     if (formula.hydration() != null) {
       notes.add(
@@ -215,8 +213,8 @@ final class ReportViews {
   }
 
   private static List<ReportView.Group> readings(
-      Map<String, WorkedReading> workup, References ranges) {
-    return ReadingTable.of(workup).stream()
+      Map<String, WorkedReading> workup, References ranges, Units units) {
+    return ReadingTable.of(workup, units).stream()
         .map(
             group ->
                 new ReportView.Group(

@@ -3,7 +3,10 @@ package crumbtrail.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.RecipeLayout;
+import crumbtrail.report.Replied;
+import crumbtrail.report.Reply;
 import crumbtrail.report.Report;
+import java.util.Set;
 
 /**
  * What can be done with a bake sheet, as the pages see it. Called from several threads at once.
@@ -15,6 +18,13 @@ public interface Tracer {
 
   /** Works out why the bake failed. */
   Traced<Report> trace(String sheetJson);
+
+  /**
+   * Works out why the bake failed, with one question more answered.
+   *
+   * @param passed what was asked before
+   */
+  Traced<Replied> reply(String sheetJson, Set<String> passed, Reply reply);
 
   /** Works out what may go wrong with a bake that is still to come. */
   Traced<Report> precheck(String sheetJson);

@@ -1,11 +1,15 @@
 package crumbtrail.web;
 
 import crumbtrail.quantity.Amounts;
+import crumbtrail.quantity.Dimension;
+import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
+import crumbtrail.report.ReadingTable;
 import io.javalin.http.Context;
 import io.javalin.http.Cookie;
 import io.javalin.http.SameSite;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The units that the baker chose for the pages: metric, or US customary.
@@ -16,7 +20,7 @@ import java.util.Optional;
  * a kitchen can measure. The choice comes with the address ({@code ?units=us}) and is then
  * remembered by a cookie that says nothing else. What a baker typed is never converted.
  */
-public enum Units {
+public enum Units implements ReadingTable.Scale {
   /** Grams, degrees Celsius, millilitres, centimetres, metres. */
   METRIC("metric"),
   /** Ounces and pounds, degrees Fahrenheit, cups and spoons, inches, feet. */
@@ -81,6 +85,20 @@ public enum Units {
     return range(quantity.low(), quantity.high(), unit);
   }
 
+  /**
+   * A text in these units, if it is a temperature, a weight or a length and nothing else; any other
+   * text as it is. For words of the program, never for what a baker typed.
+   */
+  String said(String text) {
+    return us()
+        ? Stream.of(Dimension.TEMPERATURE, Dimension.MASS, Dimension.LENGTH)
+            .flatMap(dimension -> Quantities.read(text, dimension).stream())
+            .findFirst()
+            .map(this::format)
+            .orElse(text)
+        : text;
+  }
+
   /** A number with its unit. */
   public String quantity(double value, String unit) {
     UsMeasure to = measure(value, unit);
@@ -91,6 +109,7 @@ public enum Units {
   }
 
   /** The same for a number that is known to half a spread either way. */
+  @Override
   public String quantity(double value, double half, String unit) {
     UsMeasure to = measure(value, unit);
     return to.pounds()
@@ -106,6 +125,7 @@ public enum Units {
   }
 
   /** A range with its unit; a single quantity where both ends read the same. */
+  @Override
   public String range(double low, double high, String unit) {
     UsMeasure to = measure(high, unit);
     if (!to.pounds()) {
@@ -117,6 +137,7 @@ public enum Units {
   }
 
   /** What a quantity may as well be, without its unit; empty where both ends read the same. */
+  @Override
   public String spread(double low, double high, String unit) {
     UsMeasure to = measure(high, unit);
     return to.pounds()

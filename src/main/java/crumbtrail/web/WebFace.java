@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import crumbtrail.api.Classroom;
 import crumbtrail.api.Shelf;
+import crumbtrail.handbook.Leaves;
 import crumbtrail.lessons.School;
 import crumbtrail.picture.LoafPictures;
 import gg.jte.ContentType;
@@ -52,7 +53,14 @@ public final class WebFace implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static WebFace start(Tracer tracer, String host, int port) {
-    return start(tracer, Optional.empty(), Optional.empty(), LoafPictures.none(), host, port);
+    return start(
+        tracer,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        LoafPictures.none(),
+        host,
+        port);
   }
 
   /**
@@ -63,7 +71,8 @@ public final class WebFace implements AutoCloseable {
    */
   public static WebFace start(
       Tracer tracer, School school, LoafPictures pictures, String host, int port) {
-    return start(tracer, Optional.of(school), Optional.empty(), pictures, host, port);
+    return start(
+        tracer, Optional.of(school), Optional.empty(), Optional.empty(), pictures, host, port);
   }
 
   /**
@@ -73,13 +82,33 @@ public final class WebFace implements AutoCloseable {
    */
   public static WebFace start(
       Tracer tracer, School school, Shelf shelf, LoafPictures pictures, String host, int port) {
-    return start(tracer, Optional.of(school), Optional.of(shelf), pictures, host, port);
+    return start(
+        tracer, Optional.of(school), Optional.of(shelf), Optional.empty(), pictures, host, port);
+  }
+
+  /**
+   * Starts serving all there is, and the handbook.
+   *
+   * @param shelf what the rules know, to be looked up
+   * @param leaves the pages of the handbook
+   */
+  public static WebFace start(
+      Tracer tracer,
+      School school,
+      Shelf shelf,
+      Leaves leaves,
+      LoafPictures pictures,
+      String host,
+      int port) {
+    return start(
+        tracer, Optional.of(school), Optional.of(shelf), Optional.of(leaves), pictures, host, port);
   }
 
   private static WebFace start(
       Tracer tracer,
       Optional<School> school,
       Optional<Shelf> shelf,
+      Optional<Leaves> leaves,
       LoafPictures pictures,
       String host,
       int port) {
@@ -89,6 +118,7 @@ public final class WebFace implements AutoCloseable {
             config -> {
               configure(config, new Routes(tracer, pictures, guards));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
+              leaves.ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
               new ApiRoutes(tracer, school.map(Classroom::new), shelf, guards)
                   .register(config.routes);
             });

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
@@ -15,6 +16,7 @@ import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A headless Chromium with a profile of its own. */
 final class Browser implements AutoCloseable {
@@ -23,6 +25,9 @@ final class Browser implements AutoCloseable {
       List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
   private static final List<String> DRIVERS =
       List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
+
+  /** Taller pictures take long and nobody looks at their end. */
+  private static final int TALLEST = 6_000;
 
   private final ChromeDriver driver;
   private final Path profile;
@@ -86,11 +91,14 @@ final class Browser implements AutoCloseable {
         .toList();
   }
 
-  /** Keeps a picture of the whole page beside the packaged jar, for people to look at. */
+  /**
+   * Keeps a picture of the page, its upper part where it is very tall, beside the packaged jar, for
+   * people to look at.
+   */
   void keepPicture(String name) throws IOException {
     int height = ((Number) script("return document.documentElement.scrollHeight")).intValue();
     int width = ((Number) script("return window.innerWidth")).intValue();
-    size(width, height);
+    size(width, Math.min(height, TALLEST));
     Files.write(shelf().resolve(name + ".png"), driver.getScreenshotAs(OutputType.BYTES));
   }
 
@@ -100,6 +108,16 @@ final class Browser implements AutoCloseable {
     byte[] pdf = Base64.getDecoder().decode((String) data);
     Files.write(shelf().resolve(name + ".pdf"), pdf);
     return pdf;
+  }
+
+  /** Waits until a script answers true. */
+  void until(String script) {
+    new WebDriverWait(driver, Duration.ofSeconds(20)).until(page -> script(script).equals(true));
+  }
+
+  /** Unfolds all that can be unfolded. */
+  void unfold() {
+    script("document.querySelectorAll('details').forEach(one => one.open = true)");
   }
 
   Object script(String script) {

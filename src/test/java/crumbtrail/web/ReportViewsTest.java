@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.picture.LoafPictures;
@@ -67,7 +68,10 @@ class ReportViewsTest {
             "These act together: proofed too long and never heard of. Hand in hand.");
     assertThat(view.firmness()).hasSize(2).last().isEqualTo("Weigh the flour.");
     assertThat(view.firmness().get(0)).contains("300").contains("proofed too long in 91 %");
-    assertThat(view.next()).containsExactly(new ReportView.Pair("Is it gummy?", "Cut it. (look)"));
+    assertThat(view.next().sheet()).isNull();
+    assertThat(view.next().questions())
+        .extracting(AskView.Ask::question, AskView.Ask::how)
+        .containsExactly(tuple("Is it gummy?", "Cut it. (look)"));
   }
 
   @Test

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.Courses;
 import crumbtrail.report.RecipeLayout;
+import crumbtrail.report.Replied;
+import crumbtrail.report.Reply;
 import crumbtrail.report.Report;
 import crumbtrail.report.Report.EvidenceLine;
 import crumbtrail.report.Report.FormulaRow;
@@ -14,10 +16,12 @@ import crumbtrail.report.Report.RankedCause;
 import crumbtrail.report.Report.Understood;
 import crumbtrail.report.Report.WorkedReading;
 import crumbtrail.sheet.Problem;
+import crumbtrail.sheet.SheetReader;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Stand-ins for the pipeline, and a report that fills every part of the page. */
@@ -197,6 +201,21 @@ final class Samples {
       @Override
       public Traced<Report> trace(String sheet) {
         return answer.apply(sheet);
+      }
+
+      @Override
+      public Traced<Replied> reply(String sheet, Set<String> passed, Reply reply) {
+        Traced<Report> traced = answer.apply(sheet);
+        return traced instanceof Traced.Made<Report> made
+            ? new Traced.Made<>(
+                new Replied(
+                    made.report(),
+                    new Reply.Taken(
+                        SheetReader.read("{\"seen\": [\"pale crust\"]}").sheet().orElseThrow(),
+                        passed,
+                        List.of(new Reply.Moved(reply.about(), 0.2, 0.4)),
+                        List.of())))
+            : new Traced.Refused<>(((Traced.Refused<Report>) traced).problems());
       }
 
       @Override

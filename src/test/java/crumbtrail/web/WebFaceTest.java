@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.advice.Wish;
 import crumbtrail.report.RecipeLayout;
+import crumbtrail.report.Replied;
+import crumbtrail.report.Reply;
 import crumbtrail.report.Report;
 import crumbtrail.sheet.Problem;
 import java.io.IOException;
@@ -14,6 +16,7 @@ import java.net.http.HttpResponse;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
@@ -208,9 +211,11 @@ class WebFaceTest {
   @ParameterizedTest
   @CsvSource({
     "GET, /api/trace, 'OPTIONS, POST'",
-    "GET, /trace, 'OPTIONS, POST'",
+    "DELETE, /trace, 'GET, HEAD, OPTIONS, POST'",
+    "GET, /answer, 'OPTIONS, POST'",
+    "GET, /report.txt, 'OPTIONS, POST'",
     "GET, /layout, 'OPTIONS, POST'",
-    "GET, /precheck, 'OPTIONS, POST'",
+    "DELETE, /precheck, 'GET, HEAD, OPTIONS, POST'",
     "GET, /next, 'OPTIONS, POST'",
     "GET, /next.json, 'OPTIONS, POST'",
     "GET, /api/precheck, 'OPTIONS, POST'",
@@ -491,6 +496,11 @@ class WebFaceTest {
       @Override
       public Traced<Report> trace(String sheet) {
         return TRACER.get().trace(sheet);
+      }
+
+      @Override
+      public Traced<Replied> reply(String sheet, Set<String> passed, Reply reply) {
+        return TRACER.get().reply(sheet, passed, reply);
       }
 
       @Override

@@ -1,0 +1,63 @@
+package crumbtrail.web;
+
+import crumbtrail.handbook.Leaf;
+import crumbtrail.handbook.Leaves;
+import crumbtrail.picture.LoafPictures;
+import crumbtrail.web.ReportView.Drawn;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The handbook, leaf by leaf. */
+final class LeafRoutes {
+  /** So many signs are drawn beside a cause. */
+  private static final int DRAWN = 4;
+
+  private final Leaves leaves;
+  private final LoafPictures pictures;
+
+  LeafRoutes(Leaves leaves, LoafPictures pictures) {
+    this.leaves = leaves;
+    this.pictures = pictures;
+  }
+
+  void register(RoutesConfig routes) {
+    routes.get("/handbook", ctx -> show(ctx, leaves.front(), List.of()));
+    routes.get("/handbook/matrix", ctx -> show(ctx, leaves.matrix(), List.of()));
+    routes.get(
+        "/handbook/matrix.csv",
+        ctx ->
+            ctx.contentType("text/csv; charset=utf-8")
+                .header("Content-Disposition", "attachment; filename=\"matrix.csv\"")
+                .result(leaves.matrixSheet()));
+    routes.get("/causes", ctx -> show(ctx, leaves.causes(), List.of()));
+    routes.get("/signs", ctx -> ctx.redirect("/handbook#signs-by-place"));
+    routes.get("/causes/{key}", ctx -> show(ctx, found(ctx, leaves::cause), drawn(ctx)));
+    routes.get("/signs/{key}", ctx -> show(ctx, found(ctx, leaves::sign), List.of()));
+    routes.get("/stages/{key}", ctx -> show(ctx, found(ctx, leaves::stage), List.of()));
+  }
+
+  private static Leaf found(Context ctx, Function<String, Optional<Leaf>> shelf) {
+    return shelf
+        .apply(ctx.pathParam("key"))
+        .orElseThrow(() -> new Refusal(404, "The handbook has no such page."));
+  }
+
+  private List<Drawn> drawn(Context ctx) {
+    return leaves.signsOf(ctx.pathParam("key")).stream()
+        .filter(sign -> pictures.draws(sign.key()))
+        .limit(DRAWN)
+        .flatMap(
+            sign ->
+                pictures.of(sign.key()).stream()
+                    .map(picture -> new Drawn(sign.name(), picture.svg())))
+        .toList();
+  }
+
+  private void show(Context ctx, Leaf leaf, List<Drawn> drawings) {
+    ctx.render("leaf.jte", Map.of("view", new LeafView(leaf, drawings, pictures)));
+  }
+}
