@@ -98,7 +98,11 @@ final class ReportRoutes {
   }
 
   private void dataFile(Context ctx) {
-    file(ctx, "application/json", "report.json", JSON.<JsonNode>valueToTree(reported(ctx)).toPrettyString());
+    file(
+        ctx,
+        "application/json",
+        "report.json",
+        JSON.<JsonNode>valueToTree(reported(ctx)).toPrettyString());
   }
 
   private void textFile(Context ctx) {

@@ -115,6 +115,35 @@ final class Browser implements AutoCloseable {
     new WebDriverWait(driver, Duration.ofSeconds(20)).until(page -> script(script).equals(true));
   }
 
+  /** Forgets what pages were fetched before, so that the next is weighed whole. */
+  void freshCache() {
+    driver.executeCdpCommand("Network.clearBrowserCache", Map.of());
+  }
+
+  /** Bytes that the page and all that it fetched took on the way, headers with them. */
+  long transferred() {
+    return ((Number)
+            script(
+                "return performance.getEntriesByType('navigation')"
+                    + ".concat(performance.getEntriesByType('resource'))"
+                    + ".reduce((sum, one) => sum + one.transferSize, 0)"))
+        .longValue();
+  }
+
+  /** How far things on the page have shifted since it began to be shown; 0 if they have not. */
+  double shifted() {
+    return ((Number)
+            driver.executeAsyncScript(
+                """
+                const done = arguments[arguments.length - 1];
+                let sum = 0;
+                new PerformanceObserver(seen => seen.getEntries().forEach(one => sum += one.value))
+                  .observe({type: 'layout-shift', buffered: true});
+                requestAnimationFrame(() => setTimeout(() => done(sum), 100));
+                """))
+        .doubleValue();
+  }
+
   /** Unfolds all that can be unfolded. */
   void unfold() {
     script("document.querySelectorAll('details').forEach(one => one.open = true)");

@@ -62,6 +62,15 @@ record Tour(String name, String path, Map<String, String> fields) {
     stops.add(page("sign", "/signs/pale-crust"));
     stops.add(page("stage", "/stages/proof"));
     stops.add(page("about", "/about"));
+    stops.add(
+        post("answered", "/answer", Map.of("sheet", SHEET, "about", "dense-crumb", "said", "yes")));
+    stops.add(
+        post(
+            "answer-refused",
+            "/answer",
+            Map.of("sheet", SHEET, "about", "core temperature", "said", "quite hot")));
+    stops.add(page("matrix", "/handbook/matrix"));
+    stops.add(page("link-damaged", "/trace?sheet=AAAA"));
     stops.add(page("not-found", "/nowhere"));
     return stops;
   }
