@@ -94,7 +94,11 @@ final class CrumbtrailCommand implements Runnable {
 
   /** What a command below this one writes to. */
   static Screen screen(CommandSpec spec) {
-    CrumbtrailCommand root = (CrumbtrailCommand) spec.root().userObject();
+    // A command that is run by itself, as its tests do, has nobody watching.
+    CrumbtrailCommand root =
+        spec.root().userObject() instanceof CrumbtrailCommand found
+            ? found
+            : new CrumbtrailCommand(Terminal.piped());
     return new Screen(
         spec.commandLine().getOut(),
         spec.commandLine().getErr(),

@@ -40,7 +40,7 @@ import picocli.CommandLine.Spec;
       "  crumbtrail next sheet.json --overnight 12h --ready 18:00",
       "  crumbtrail next sheet.json --bulk 60min --proof 60min --dough 1700g",
       "  crumbtrail next sheet.json --loaves 2 --tin 23x13x7cm",
-      "  crumbtrail next sheet.json --instead \"bread flour=plain flour\" --instead milk=water"
+      "  crumbtrail next sheet.json --instead milk=water --instead butter=margarine"
     })
 final class NextCommand implements Callable<Integer> {
   enum Format {
