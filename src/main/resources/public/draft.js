@@ -79,7 +79,7 @@
     if (form.dataset.draft === "sent") {
       keep();
     } else if (fill(read())) {
-      note.textContent = "What you had typed before is back. ";
+      note.textContent = `${form.dataset.back} `;
       const link = document.querySelector(".afresh").cloneNode(true);
       note.append(link);
       form.dispatchEvent(new CustomEvent("draft"));

@@ -23,7 +23,9 @@
   function count() {
     for (const stage of form.querySelectorAll("details:has(.signs)")) {
       const picked = [...stage.querySelectorAll("input:checked")].filter((one) => one.value);
-      stage.querySelector(".count").textContent = picked.length ? `${picked.length} picked` : "";
+      stage.querySelector(".count").textContent = picked.length
+        ? form.dataset.picked.replace("#", picked.length)
+        : "";
     }
   }
 

@@ -116,7 +116,7 @@ final class ApiRoutes {
     String sheet = json(ctx);
     Map<String, String> fields = new LinkedHashMap<>();
     ctx.queryParamMap().forEach((name, values) -> fields.put(name, values.get(values.size() - 1)));
-    WishForm wish = WishForm.of(fields);
+    WishForm wish = WishForm.of(fields, Texts.english());
     if (!wish.faults().isEmpty()) {
       WishForm.Field fault = wish.faults().get(0);
       throw new Refusal(400, "The query parameter " + fault.name() + ": " + fault.fault());

@@ -3,17 +3,14 @@ package crumbtrail.web;
 import java.util.List;
 
 /**
- * One field of the form and its place on the bake sheet.
+ * One field of the form and its place on the bake sheet. What it is called and what a baker might
+ * write into it are texts of the pages: {@code field.NAME.label}, {@code .hint}, {@code .hint.us}.
  *
  * @param name the name in the form, also its id on the page
- * @param label what it asks for
- * @param hint an example or explanation, or empty
- * @param usHint the same for a baker with cups, ounces and degrees Fahrenheit
  * @param kind how it is typed and what it becomes on the sheet
  * @param path its place on the sheet, as keys and positions: {@code [process, bulk, 0, time]}
  */
-record FormField(
-    String name, String label, String hint, String usHint, Kind kind, List<String> path) {
+record FormField(String name, Kind kind, List<String> path) {
 
   FormField {
     path = List.copyOf(path);
@@ -33,34 +30,35 @@ record FormField(
     TEXT
   }
 
-  static FormField line(String name, String path, String label, String hint) {
-    return new FormField(name, label, hint, hint, Kind.LINE, keys(path));
+  static FormField line(String name, String path) {
+    return new FormField(name, Kind.LINE, keys(path));
   }
 
-  static FormField number(String name, String path, String label, String hint) {
-    return new FormField(name, label, hint, hint, Kind.NUMBER, keys(path));
+  static FormField number(String name, String path) {
+    return new FormField(name, Kind.NUMBER, keys(path));
   }
 
-  static FormField yesNo(String name, String path, String label) {
-    return new FormField(name, label, "", "", Kind.YES_NO, keys(path));
+  static FormField yesNo(String name, String path) {
+    return new FormField(name, Kind.YES_NO, keys(path));
   }
 
-  static FormField lines(String name, String path, String label, String hint) {
-    return new FormField(name, label, hint, hint, Kind.LINES, keys(path));
+  static FormField lines(String name, String path) {
+    return new FormField(name, Kind.LINES, keys(path));
   }
 
-  static FormField text(String name, String path, String label, String hint) {
-    return new FormField(name, label, hint, hint, Kind.TEXT, keys(path));
+  static FormField text(String name, String path) {
+    return new FormField(name, Kind.TEXT, keys(path));
   }
 
-  /** The same field with another example where US units are chosen. */
-  FormField us(String example) {
-    return new FormField(name, label, hint, example, kind, path);
+  /** What it asks for. */
+  String label(Texts t) {
+    return t.of("field." + name + ".label");
   }
 
-  /** The example or explanation in these units. */
-  String hint(Units units) {
-    return units.us() ? usHint : hint;
+  /** An example or explanation in the baker's units, or empty. */
+  String hint(Texts t, Units units) {
+    String hint = "field." + name + ".hint";
+    return units.us() ? t.orElse(hint + ".us", t.orElse(hint, "")) : t.orElse(hint, "");
   }
 
   private static List<String> keys(String path) {

@@ -14,9 +14,6 @@ import java.util.stream.Stream;
 /** The form page: what was typed, and what is wrong with it, each fault beside its field. */
 public final class FormPage {
 
-  private static final String NOTHING =
-      "There is nothing to go on yet. Say what you saw, or paste the recipe.";
-
   private final BakeForm form;
   private final Desk desk;
   private final Map<FormField, List<String>> faults = new LinkedHashMap<>();
@@ -29,7 +26,7 @@ public final class FormPage {
       Optional<FormField> field = form.fieldOf(problem);
       if (problem.where().isEmpty() && !form.saysSomething()) {
         // The reader tells in terms of its JSON what is missing; here a field can be named.
-        faults.put(FormLayout.SEEN, List.of(NOTHING));
+        faults.put(FormLayout.SEEN, List.of(desk.texts().of("form.nothing")));
       } else if (field.isPresent()) {
         faults.computeIfAbsent(field.get(), f -> new ArrayList<>()).add(sentence(problem));
       } else {
@@ -54,13 +51,18 @@ public final class FormPage {
   /**
    * What lies about while a form is filled in.
    *
+   * @param texts of the page
    * @param units that the baker chose
    * @param signs that can be picked from pictures
    * @param layout of the recipe as far as it is typed
    */
-  record Desk(Units units, SignShelf signs, RecipeLayout layout) {}
+  record Desk(Texts texts, Units units, SignShelf signs, RecipeLayout layout) {}
 
-  /** A field ready to be drawn. */
+  /**
+   * A field ready to be drawn.
+   *
+   * @param english whether its faults can be told in English only
+   */
   public record Input(
       String id,
       String label,
@@ -68,7 +70,8 @@ public final class FormPage {
       String kind,
       String text,
       int height,
-      List<String> faults) {
+      List<String> faults,
+      boolean english) {
 
     /** The ids of the texts that describe the field, for screen readers; null if there are none. */
     public String describedBy() {
@@ -96,8 +99,13 @@ public final class FormPage {
   /** A stage ready to be drawn; it stands open if anything in it was filled in or is wrong. */
   public record Section(String id, String name, boolean open, List<List<Input>> rows) {}
 
-  /** A fault for the list at the top, with the field to jump to, or "" if it has none. */
-  public record Fault(String fieldId, String label, String sentence) {}
+  /**
+   * A fault for the list at the top.
+   *
+   * @param fieldId the field to jump to, or ""
+   * @param english whether it can be told in English only
+   */
+  public record Fault(String fieldId, String label, String sentence, boolean english) {}
 
   public Input title() {
     return input(FormLayout.TITLE, 0);
@@ -130,7 +138,7 @@ public final class FormPage {
 
   /** The recipe as it is laid out. */
   public LayoutView layout() {
-    return LayoutView.of(desk.layout(), desk.units());
+    return LayoutView.of(desk.layout(), desk.units(), desk.texts());
   }
 
   /** The signs that can be picked, stage by stage. */
@@ -145,11 +153,12 @@ public final class FormPage {
                 sign -> {
                   String field = PickedSign.fieldName(sign.key());
                   String choice = form.typed().getOrDefault(field, "");
-                  return new PictureSign(field, sign.key(), sign.name(), sign.look(), choice);
+                  return new PictureSign(
+                      field, sign.key(), desk.texts().name(sign.name()), sign.look(), choice);
                 })
             .toList();
     int chosen = (int) signs.stream().filter(sign -> !sign.choice().isEmpty()).count();
-    return new Pick(shelf.moment().id(), shelf.words(), chosen, signs);
+    return new Pick(shelf.moment().id(), desk.texts().of(shelf.moment().id()), chosen, signs);
   }
 
   public Input remarks() {
@@ -168,7 +177,7 @@ public final class FormPage {
                   rows.stream()
                       .flatMap(List::stream)
                       .anyMatch(i -> !i.text().isEmpty() || !i.faults().isEmpty());
-              return new Section(stage.id(), stage.name(), open, rows);
+              return new Section(stage.id(), desk.texts().of("stage." + stage.id()), open, rows);
             })
         .toList();
   }
@@ -176,10 +185,10 @@ public final class FormPage {
   /** All faults in the order of the page, the general ones first. */
   public List<Fault> faults() {
     List<Fault> all = new ArrayList<>();
-    generalFaults.forEach(sentence -> all.add(new Fault("", "", sentence)));
+    generalFaults.forEach(sentence -> all.add(new Fault("", "", sentence, true)));
     for (FormField field : FormLayout.ALL) {
       for (String sentence : faults.getOrDefault(field, List.of())) {
-        all.add(new Fault(field.name(), field.label(), sentence));
+        all.add(new Fault(field.name(), field.label(desk.texts()), sentence, english(sentence)));
       }
     }
     return all;
@@ -188,12 +197,18 @@ public final class FormPage {
   private Input input(FormField field, int height) {
     return new Input(
         field.name(),
-        field.label(),
-        field.hint(desk.units()),
+        field.label(desk.texts()),
+        field.hint(desk.texts(), desk.units()),
         field.kind().name(),
         form.text(field),
         height,
-        faults.getOrDefault(field, List.of()));
+        faults.getOrDefault(field, List.of()),
+        faults.getOrDefault(field, List.of()).stream().allMatch(this::english));
+  }
+
+  // What the reader of sheets says there is in English only.
+  private boolean english(String sentence) {
+    return !sentence.equals(desk.texts().of("form.nothing"));
   }
 
   /** What is wrong and what would do, in sentences. */

@@ -90,7 +90,7 @@ final class FormRoutes {
   }
 
   private Desk desk(Context ctx, BakeForm form) {
-    return new Desk(Units.of(ctx), signs, tracer.layout(form.formula().sheet()));
+    return new Desk(Texts.of(ctx), Units.of(ctx), signs, tracer.layout(form.formula().sheet()));
   }
 
   private void show(Context ctx, FormPage page) {

@@ -17,6 +17,7 @@ import java.util.Set;
  * @param reply the last answer, if there was one
  * @param taken what became of it
  * @param units in which numbers are written
+ * @param texts of the page, in the reader's language
  */
 record Held(
     String sheet,
@@ -24,36 +25,38 @@ record Held(
     Set<String> passed,
     Optional<Reply> reply,
     Optional<Reply.Taken> taken,
-    Units units) {
+    Units units,
+    Texts texts) {
 
   /** Bytes of a body that are kept for what is sent beside the sheet. */
   private static final int ROOM = 4096;
 
   /** A page by itself, in metric units. */
   static Held nothing() {
-    return new Held(null, false, Set.of(), Optional.empty(), Optional.empty(), Units.METRIC);
+    return new Held(null, false, Set.of(), Optional.empty(), Optional.empty(), Units.METRIC, Texts.english());
   }
 
   /** The page of a report on this sheet. */
-  static Held of(String sheet, boolean ahead, Units units) {
+  static Held of(String sheet, boolean ahead, Units units, Texts texts) {
     return new Held(
-        fits(sheet) ? sheet : null, ahead, Set.of(), Optional.empty(), Optional.empty(), units);
+        fits(sheet) ? sheet : null, ahead, Set.of(), Optional.empty(), Optional.empty(), units, texts);
   }
 
   /** The page after an answer. */
-  static Held of(String sheet, Reply reply, Reply.Taken taken, Units units) {
+  static Held of(String sheet, Reply reply, Reply.Taken taken, Units units, Texts texts) {
     return new Held(
         fits(sheet) ? sheet : null,
         false,
         taken.passed(),
         Optional.of(reply),
         Optional.of(taken),
-        units);
+        units,
+        texts);
   }
 
   /** The form for the next bake; null where no server would answer it. */
   WishForm wish() {
-    return sheet == null ? null : WishForm.blank(sheet);
+    return sheet == null ? null : WishForm.blank(sheet, texts);
   }
 
   private static boolean fits(String sheet) {

@@ -44,35 +44,36 @@ public record LayoutView(
    * Something not understood.
    *
    * @param about the line as written, or its place
+   * @param english whether it can be told in English only
    */
-  public record Doubt(String about, String what, String remedy) {}
+  public record Doubt(String about, String what, String remedy, boolean english) {}
 
   /** Whether there is nothing to show. */
   public boolean empty() {
     return rows.isEmpty() && doubts.isEmpty() && notes.isEmpty();
   }
 
-  static LayoutView of(RecipeLayout laid, Units units) {
+  static LayoutView of(RecipeLayout laid, Units units, Texts t) {
     List<Row> rows = new ArrayList<>();
     String part = "";
     for (RecipeLine line : laid.lines()) {
-      rows.add(row(line, line.part().equals(part) ? "" : line.part(), units));
+      rows.add(row(line, line.part().equals(part) ? "" : line.part(), units, t));
       part = line.part();
     }
-    List<Doubt> doubts = doubts(laid);
-    return new LayoutView(rows, facts(laid, units), doubts, laid.notes(), said(laid, doubts));
+    List<Doubt> doubts = doubts(laid, t);
+    return new LayoutView(rows, facts(laid, units, t), doubts, laid.notes(), said(laid, doubts, t));
   }
 
-  private static Row row(RecipeLine line, String part, Units units) {
+  private static Row row(RecipeLine line, String part, Units units, Texts t) {
     boolean plain = line.written().toLowerCase(Locale.ROOT).contains(line.ingredient());
-    String percent = line.percent() == null ? "" : Amounts.number(line.percent()) + " %";
+    String percent = line.percent() == null ? "" : percent(line.percent(), t);
     return new Row(
         part,
         line.written(),
         plain ? "" : line.ingredient(),
-        weight(line, units),
-        fills(line, units),
-        line.inDough() ? percent : "not in the dough");
+        t.number(weight(line, units)),
+        t.number(fills(line, units)),
+        line.inDough() ? percent : t.of("laid.notindough"));
   }
 
   private static String weight(RecipeLine line, Units units) {
@@ -93,7 +94,7 @@ public record LayoutView(
         : "";
   }
 
-  private static List<Fact> facts(RecipeLayout laid, Units units) {
+  private static List<Fact> facts(RecipeLayout laid, Units units, Texts t) {
     List<Fact> facts = new ArrayList<>();
     FormulaTable formula = laid.formula();
     if (formula == null) {
@@ -102,46 +103,46 @@ public record LayoutView(
     // Percentages without any weight stand on a made-up kilogram, which is nobody's.
     boolean weighed = laid.lines().stream().anyMatch(line -> line.grams() != null);
     if (weighed) {
-      facts.add(new Fact("Flour", units.quantity(formula.flourGrams(), "g")));
+      facts.add(new Fact(t.of("laid.flour"), t.number(units.quantity(formula.flourGrams(), "g"))));
     }
-    percent(facts, "Hydration", formula.hydration().liquid());
-    percent(facts, "Salt", laid.salt());
-    percent(facts, "Yeast", laid.yeast());
-    percent(facts, "Flour made ahead", formula.percent().get("prefermented flour"));
+    percent(facts, t, "laid.hydration", formula.hydration().liquid());
+    percent(facts, t, "laid.salt", laid.salt());
+    percent(facts, t, "laid.yeast", laid.yeast());
+    percent(facts, t, "laid.ahead", formula.percent().get("prefermented flour"));
     if (weighed) {
-      facts.add(new Fact("Dough", units.quantity(formula.doughGrams(), "g")));
+      facts.add(new Fact(t.of("laid.dough"), t.number(units.quantity(formula.doughGrams(), "g"))));
     }
     return facts;
   }
 
-  private static void percent(List<Fact> facts, String name, Double value) {
+  private static void percent(List<Fact> facts, Texts t, String key, Double value) {
     if (value != null && value > 0) {
-      facts.add(new Fact(name, Amounts.number(value) + " %"));
+      facts.add(new Fact(t.of(key), percent(value, t)));
     }
   }
 
-  private static List<Doubt> doubts(RecipeLayout laid) {
+  private static List<Doubt> doubts(RecipeLayout laid, Texts t) {
     List<Doubt> doubts = new ArrayList<>();
     for (Problem problem : laid.problems()) {
       // That nothing is written yet is no news to somebody who is writing.
       if (!problem.where().isEmpty()) {
-        doubts.add(new Doubt("", problem.what(), problem.remedy()));
+        doubts.add(new Doubt("", problem.what(), problem.remedy(), true));
       }
     }
     for (OpenLine open : laid.notUnderstood()) {
-      doubts.add(new Doubt(open.written(), open.uncertain(), open.remedy()));
+      doubts.add(new Doubt(open.written(), open.uncertain(), open.remedy(), true));
     }
     for (RecipeLine line : laid.lines()) {
       boolean open = line.inDough() && line.grams() == null && line.percent() == null;
       if (open && doubts.stream().noneMatch(doubt -> doubt.about().equals(line.written()))) {
         doubts.add(
-            new Doubt(line.written(), "no amount, so it is left open", "write one, such as 10 g"));
+            new Doubt(line.written(), t.of("laid.noamount"), t.of("laid.noamount.remedy"), false));
       }
     }
     return doubts;
   }
 
-  private static String said(RecipeLayout laid, List<Doubt> doubts) {
+  private static String said(RecipeLayout laid, List<Doubt> doubts, Texts t) {
     if (laid.lines().isEmpty() && doubts.isEmpty()) {
       return "";
     }
@@ -151,17 +152,17 @@ public record LayoutView(
                 line -> doubts.stream().noneMatch(doubt -> doubt.about().equals(line.written())))
             .count();
     List<String> parts = new ArrayList<>();
-    parts.add(count(understood, "line understood", "lines understood"));
+    parts.add(t.of("laid.said.lines", understood));
     if (laid.formula() != null && laid.formula().hydration().liquid() > 0) {
-      parts.add("hydration " + Amounts.number(laid.formula().hydration().liquid()) + " %");
+      parts.add(t.of("laid.said.hydration", percent(laid.formula().hydration().liquid(), t)));
     }
     if (!doubts.isEmpty()) {
-      parts.add(count(doubts.size(), "not quite clear", "not quite clear"));
+      parts.add(t.of("laid.said.doubts", doubts.size()));
     }
     return String.join(", ", parts);
   }
 
-  private static String count(long number, String one, String many) {
-    return number + " " + (number == 1 ? one : many);
+  private static String percent(double value, Texts t) {
+    return t.number(Amounts.number(value) + " %");
   }
 }

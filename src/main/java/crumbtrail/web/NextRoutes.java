@@ -69,6 +69,7 @@ final class NextRoutes {
     guards.checkType(ctx, FORM);
     return WishForm.of(
         FormBody.read(ctx.bodyAsBytes())
-            .orElseThrow(() -> new Refusal(400, "The form arrived damaged.")));
+            .orElseThrow(() -> new Refusal(400, "The form arrived damaged.")),
+        Texts.of(ctx));
   }
 }

@@ -54,7 +54,7 @@ final class ReportRoutes {
     Traced<Report> traced = worked(form.sheetJson(), ahead);
     if (traced instanceof Traced.Made<Report> made) {
       String sheet = (ahead ? form.withoutSigns() : form).sheetJson();
-      show(ctx, made.report(), Held.of(sheet, ahead, Units.of(ctx)));
+      show(ctx, made.report(), Held.of(sheet, ahead, Units.of(ctx), Texts.of(ctx)));
     } else if (traced instanceof Traced.Refused<Report> refused) {
       forms.sendBack(ctx, form, refused.problems());
     }
@@ -68,7 +68,7 @@ final class ReportRoutes {
       return;
     }
     String sheet = SheetLink.unpack(letters);
-    show(ctx, made(worked(sheet, ahead)), Held.of(sheet, ahead, Units.of(ctx)));
+    show(ctx, made(worked(sheet, ahead)), Held.of(sheet, ahead, Units.of(ctx), Texts.of(ctx)));
   }
 
   private void answer(Context ctx) {
@@ -84,7 +84,7 @@ final class ReportRoutes {
       ctx.status(400);
     }
     String sheet = SheetWriter.node(replied.taken().sheet()).toString();
-    show(ctx, replied.report(), Held.of(sheet, reply, replied.taken(), Units.of(ctx)));
+    show(ctx, replied.report(), Held.of(sheet, reply, replied.taken(), Units.of(ctx), Texts.of(ctx)));
   }
 
   // The sheet goes out as it came in, if it is one.

@@ -22,21 +22,16 @@ record SignShelf(List<Shelf> stages) {
 
   /** When a sign shows. */
   enum Moment {
-    AHEAD("Starter and yeast"),
-    DOUGH("The dough"),
-    FIRST_RISE("After the first rise"),
-    LAST_RISE("After the last rise"),
-    SHAPE("Out of the oven: its shape"),
-    CRUST("Out of the oven: its crust"),
-    CUT("Cut open"),
-    KEPT("Some days later");
+    AHEAD,
+    DOUGH,
+    FIRST_RISE,
+    LAST_RISE,
+    SHAPE,
+    CRUST,
+    CUT,
+    KEPT;
 
-    private final String words;
-
-    Moment(String words) {
-      this.words = words;
-    }
-
+    /** Its id on the page, also the key of its text. */
     String id() {
       return "pick-" + name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
     }
@@ -46,10 +41,6 @@ record SignShelf(List<Shelf> stages) {
   record Shelf(Moment moment, List<SignKind> signs) {
     Shelf {
       signs = List.copyOf(signs);
-    }
-
-    String words() {
-      return moment.words;
     }
   }
 

@@ -116,7 +116,7 @@ public final class WebFace implements AutoCloseable {
     Javalin app =
         Javalin.create(
             config -> {
-              configure(config, new Routes(tracer, pictures, guards));
+              configure(config, new Routes(tracer, pictures, guards), Tongues.of(shelf));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
               leaves.ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
               new ApiRoutes(tracer, school.map(Classroom::new), shelf, guards)
@@ -162,7 +162,7 @@ public final class WebFace implements AutoCloseable {
         .toList();
   }
 
-  private static void configure(JavalinConfig config, Routes routes) {
+  private static void configure(JavalinConfig config, Routes routes, Tongues tongues) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
@@ -191,12 +191,18 @@ public final class WebFace implements AutoCloseable {
     TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
     config.fileRenderer(
         (name, model, ctx) -> {
+          Texts texts = Texts.of(ctx);
+          ctx.header("Content-Language", texts.of("page.lang"));
+          ctx.header("Vary", "Accept-Encoding, Accept-Language, Cookie");
+          Map<String, Object> whole = new LinkedHashMap<>(model);
+          whole.put("t", texts);
           StringOutput output = new StringOutput();
-          templates.render(name, new LinkedHashMap<String, Object>(model), output);
+          templates.render(name, whole, output);
           return output.toString();
         });
     // What is compressed for some must not be kept for others.
     config.routes.before(ctx -> ctx.header("Vary", "Accept-Encoding"));
+    config.routes.before(tongues::choose);
     Errors.register(config);
     routes.register(config.routes);
   }

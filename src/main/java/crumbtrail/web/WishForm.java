@@ -41,8 +41,6 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
   private static final String START = "start";
   private static final String READY = "ready";
   private static final String DOUGH = "dough";
-  private static final String DURATION =
-      "Write it with its unit, 75 min or 1 h, three days at most.";
 
   /**
    * A field ready to be drawn.
@@ -71,66 +69,38 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
   }
 
   /** Nothing wished yet. */
-  static WishForm blank(String sheet) {
-    return of(Map.of(SHEET, sheet));
+  static WishForm blank(String sheet, Texts t) {
+    return of(Map.of(SHEET, sheet), t);
   }
 
   /** Reads the fields of a form by name. */
-  static WishForm of(Map<String, String> typed) {
-    Reader reader = new Reader(typed);
-    Optional<LocalTime> start = reader.clock(START, "Mixing begins at", "");
-    Optional<LocalTime> ready =
-        reader.clock(READY, "Out of the oven by", "Counts where no beginning is given.");
+  static WishForm of(Map<String, String> typed, Texts t) {
+    Reader reader = new Reader(typed, t);
+    Optional<LocalTime> start = reader.clock(START);
+    Optional<LocalTime> ready = reader.clock(READY);
     OptionalDouble bulk =
-        reader.amount(
-            "bulk", "First rise", "such as 60 min", Dimension.TIME, 5, MINUTES_MOST, DURATION);
+        reader.amount("bulk", Dimension.TIME, 5, MINUTES_MOST, t.of("wish.duration.fault"));
     OptionalDouble proof =
-        reader.amount(
-            "proof", "Final proof", "such as 60 min", Dimension.TIME, 5, MINUTES_MOST, DURATION);
+        reader.amount("proof", Dimension.TIME, 5, MINUTES_MOST, t.of("wish.duration.fault"));
     OptionalDouble overnight =
-        reader.amount(
-            "overnight",
-            "Night in the refrigerator",
-            "such as 12 h",
-            Dimension.TIME,
-            60,
-            NIGHTS_MOST,
-            "Write it with its unit, such as 12 h, from one hour to five days.");
+        reader.amount("overnight", Dimension.TIME, 60, NIGHTS_MOST, t.of("wish.overnight.fault"));
     OptionalDouble dough =
-        reader.amount(
-            DOUGH,
-            "Weight of the dough",
-            "such as 900 g",
-            Dimension.MASS,
-            GRAMS_LEAST,
-            GRAMS_MOST,
-            "Write it with its unit, such as 900 g, from 20 g to 1000 kg.");
+        reader.amount(DOUGH, Dimension.MASS, GRAMS_LEAST, GRAMS_MOST, t.of("wish.dough.fault"));
     Optional<Integer> loaves =
         reader.read(
             "loaves",
-            "Loaves",
-            "such as 2, each as heavy as before",
             text ->
                 text.matches("\\d{1,3}")
                         && Integer.parseInt(text) >= 1
                         && Integer.parseInt(text) <= Wish.MOST_LOAVES
                     ? Optional.of(Integer.valueOf(text))
                     : Optional.empty(),
-            "Write a number from 1 to " + Wish.MOST_LOAVES + ".");
+            t.of("wish.loaves.fault", Wish.MOST_LOAVES));
     Optional<String> tin =
         reader.read(
-            "tin",
-            "Tin to fill",
-            "such as 23 x 13 x 7 cm or 1.8 l",
-            text -> Optional.of(text).filter(Vessels::readable),
-            Vessels.WOULD_DO);
+            "tin", text -> Optional.of(text).filter(Vessels::readable), t.of("wish.tin.fault"));
     Optional<List<Instead>> instead =
-        reader.read(
-            "instead",
-            "In place of what you lack",
-            "such as milk = water; bread flour = plain flour",
-            Instead::read,
-            "Write what you lack and what you take, such as " + Instead.WOULD_DO + ".");
+        reader.read("instead", Instead::read, t.of("wish.instead.fault", Instead.WOULD_DO));
     boolean single = !typed.getOrDefault(SINGLE, "").isBlank();
     OptionalDouble hours =
         overnight.isPresent() ? OptionalDouble.of(overnight.getAsDouble() / 60) : overnight;
@@ -158,13 +128,15 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
 
   private static final class Reader {
     private final Map<String, String> typed;
+    private final Texts t;
     private final List<Field> fields = new ArrayList<>();
 
-    Reader(Map<String, String> typed) {
+    Reader(Map<String, String> typed, Texts t) {
       this.typed = new LinkedHashMap<>(typed);
+      this.t = t;
     }
 
-    Optional<LocalTime> clock(String name, String label, String hint) {
+    Optional<LocalTime> clock(String name) {
       String text = typed.getOrDefault(name, "").strip();
       Matcher matcher = CLOCK.matcher(text);
       Optional<LocalTime> time = Optional.empty();
@@ -173,40 +145,33 @@ public record WishForm(String sheet, List<Field> fields, boolean single, Wish wi
         int minute = Integer.parseInt(matcher.group(2));
         time = hour < 24 && minute < 60 ? Optional.of(LocalTime.of(hour, minute)) : time;
       }
-      String fault =
-          text.isEmpty() || time.isPresent() ? "" : "Write a time of day, such as 9:00 or 18:30.";
-      fields.add(new Field(name, label, hint, "time", text, fault));
+      String fault = text.isEmpty() || time.isPresent() ? "" : t.of("wish.clock.fault");
+      add(name, "time", text, fault);
       return time;
     }
 
-    <T> Optional<T> read(
-        String name,
-        String label,
-        String hint,
-        Function<String, Optional<T>> reads,
-        String remedy) {
+    <T> Optional<T> read(String name, Function<String, Optional<T>> reads, String remedy) {
       String text = typed.getOrDefault(name, "").strip();
       Optional<T> read = text.isEmpty() ? Optional.empty() : reads.apply(text);
       String fault = text.isEmpty() || read.isPresent() ? "" : remedy;
-      fields.add(new Field(name, label, hint, "text", text, fault));
+      add(name, "text", text, fault);
       return read;
     }
 
     OptionalDouble amount(
-        String name,
-        String label,
-        String hint,
-        Dimension dimension,
-        double least,
-        double most,
-        String remedy) {
+        String name, Dimension dimension, double least, double most, String remedy) {
       String text = typed.getOrDefault(name, "").strip();
       Optional<Quantity> read =
           Quantities.read(text, dimension)
               .filter(one -> one.value() >= least && one.value() <= most);
       String fault = text.isEmpty() || read.isPresent() ? "" : remedy;
-      fields.add(new Field(name, label, hint, "text", text, fault));
+      add(name, "text", text, fault);
       return read.isPresent() ? OptionalDouble.of(read.get().value()) : OptionalDouble.empty();
+    }
+
+    private void add(String name, String kind, String text, String fault) {
+      String key = "wish." + name;
+      fields.add(new Field(name, t.of(key), t.orElse(key + ".hint", ""), kind, text, fault));
     }
   }
 }

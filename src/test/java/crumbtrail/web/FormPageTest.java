@@ -122,6 +122,6 @@ class FormPageTest {
   }
 
   private static Desk desk(Units units) {
-    return new Desk(units, SHELF, RecipeLayout.EMPTY);
+    return new Desk(Texts.english(), units, SHELF, RecipeLayout.EMPTY);
   }
 }

@@ -59,6 +59,6 @@ class LayoutViewTest {
   }
 
   private static LayoutView view(String recipe, Units units) {
-    return LayoutView.of(RecipeLayout.ofRecipe(recipe, PANTRY), units);
+    return LayoutView.of(RecipeLayout.ofRecipe(recipe, PANTRY), units, Texts.english());
   }
 }

@@ -326,7 +326,7 @@ class WebFaceTest {
     assertThat(made.statusCode()).isEqualTo(200);
     assertThat(made.body()).contains("&lt;script&gt;").doesNotContain("<script", "<img", "\"'>");
 
-    WishForm.blank("").fields().forEach(field -> typed.put(field.name(), HOSTILE));
+    WishForm.blank("", Texts.english()).fields().forEach(field -> typed.put(field.name(), HOSTILE));
     HttpResponse<String> refused = asker.postForm("/next", typed);
     assertThat(refused.statusCode()).isEqualTo(400);
     assertThat(refused.body()).contains("&lt;script").doesNotContain("<script", "<img", "\"'>");
