@@ -33,13 +33,20 @@ record Held(
 
   /** A page by itself, in metric units. */
   static Held nothing() {
-    return new Held(null, false, Set.of(), Optional.empty(), Optional.empty(), Units.METRIC, Texts.english());
+    return new Held(
+        null, false, Set.of(), Optional.empty(), Optional.empty(), Units.METRIC, Texts.english());
   }
 
   /** The page of a report on this sheet. */
   static Held of(String sheet, boolean ahead, Units units, Texts texts) {
     return new Held(
-        fits(sheet) ? sheet : null, ahead, Set.of(), Optional.empty(), Optional.empty(), units, texts);
+        fits(sheet) ? sheet : null,
+        ahead,
+        Set.of(),
+        Optional.empty(),
+        Optional.empty(),
+        units,
+        texts);
   }
 
   /** The page after an answer. */

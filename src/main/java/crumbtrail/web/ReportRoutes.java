@@ -84,7 +84,10 @@ final class ReportRoutes {
       ctx.status(400);
     }
     String sheet = SheetWriter.node(replied.taken().sheet()).toString();
-    show(ctx, replied.report(), Held.of(sheet, reply, replied.taken(), Units.of(ctx), Texts.of(ctx)));
+    show(
+        ctx,
+        replied.report(),
+        Held.of(sheet, reply, replied.taken(), Units.of(ctx), Texts.of(ctx)));
   }
 
   // The sheet goes out as it came in, if it is one.

@@ -58,7 +58,7 @@ class ApiTest {
   void whatever_can_be_wished_of_the_next_bake_is_described() {
     List<String> wishes =
         Stream.concat(
-                WishForm.blank("{}").fields().stream().map(WishForm.Field::name),
+                WishForm.blank("{}", Texts.english()).fields().stream().map(WishForm.Field::name),
                 Stream.of(WishForm.SINGLE))
             .toList();
     assertThat(BakeEndpoints.NEXT.parameters())
