@@ -68,7 +68,7 @@ public record Foresight(
         new PredictedSigns(catalogue).of(trial.findings(), tags, LEAST),
         missing(catalogue, workup),
         levels(catalogue, workup),
-        Timetable.of(trial.sheet(), catalogue, tags));
+        Timetable.of(trial.sheet(), catalogue, trial.workup().style()));
   }
 
   private static List<GapKind> missing(Catalogue catalogue, Workup workup) {

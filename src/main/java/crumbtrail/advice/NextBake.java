@@ -65,7 +65,7 @@ public record NextBake(
         changes,
         trial.sheet(),
         trial.workup(),
-        Timetable.of(trial.sheet(), catalogue, trial.workup().style().tags()),
+        Timetable.of(trial.sheet(), catalogue, trial.workup().style()),
         trial.findings(),
         notes);
   }

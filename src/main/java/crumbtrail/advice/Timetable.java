@@ -2,6 +2,7 @@ package crumbtrail.advice;
 
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.StepKind;
+import crumbtrail.knowledge.Style;
 import crumbtrail.quantity.Amounts;
 import crumbtrail.quantity.Quantity;
 import crumbtrail.sheet.BakeProcess;
@@ -17,7 +18,8 @@ import java.util.stream.Collectors;
  * The day of a bake, step by step.
  *
  * @param steps in the order in which they begin; preferments begin before the mixing
- * @param untold steps of which the sheet does not say how long they take
+ * @param untold steps of which the sheet does not say how long they take; the clock counts with
+ *     what is usual for the bread, so that it has no hole
  */
 public record Timetable(List<Step> steps, List<String> untold) {
   /** Ovens and stones are hot after so long, minutes (common practice). */
@@ -30,6 +32,9 @@ public record Timetable(List<Step> steps, List<String> untold) {
 
   private static final double MIXING = 12;
   private static final double COOLING = 120;
+
+  /** Stands at a step whose length is no word of the baker. */
+  private static final String ASSUMED = "assumed, as usual for this bread";
 
   public Timetable {
     steps = List.copyOf(steps);
@@ -52,10 +57,10 @@ public record Timetable(List<Step> steps, List<String> untold) {
   /**
    * The timetable of a sheet.
    *
-   * @param tags tags of its style
+   * @param style its style, whose habits stand in for what is not told
    */
-  public static Timetable of(BakeSheet sheet, Catalogue catalogue, List<String> tags) {
-    Writer writer = new Writer(catalogue, tags);
+  public static Timetable of(BakeSheet sheet, Catalogue catalogue, Style style) {
+    Writer writer = new Writer(catalogue, style);
     writer.write(sheet);
     List<Step> steps = new ArrayList<>(writer.steps);
     steps.sort(Comparator.comparingDouble(Step::begins));
@@ -82,11 +87,13 @@ public record Timetable(List<Step> steps, List<String> untold) {
     private final List<String> tags;
     private final List<Step> steps = new ArrayList<>();
     private final List<String> untold = new ArrayList<>();
+    private final Style.Habits habits;
     private double now;
 
-    Writer(Catalogue catalogue, List<String> tags) {
+    Writer(Catalogue catalogue, Style style) {
       this.catalogue = catalogue;
-      this.tags = tags;
+      this.tags = style.tags();
+      this.habits = style.habits();
     }
 
     void write(BakeSheet sheet) {
@@ -95,13 +102,13 @@ public record Timetable(List<Step> steps, List<String> untold) {
       process.mixing().rest().ifPresent(rest -> step("rest", rest.value(), ""));
       step("mix", process.mixing().time().map(Quantity::value).orElse(MIXING), mixing(process));
       if (process.bulk().isEmpty()) {
-        untold.add("first rise");
+        usual("bulk", habits.bulk());
       }
       process.bulk().forEach(stage -> stay("bulk", stage));
       step("shape", SHAPING, "");
       process.shaping().benchRest().ifPresent(rest -> step("bench", rest.value(), ""));
       if (process.proof().isEmpty()) {
-        untold.add("final proof");
+        usual("proof", habits.proof());
       }
       process.proof().forEach(stage -> stay("proof", stage));
       boolean hot = tags.contains("hearth") || tags.contains("stone") || tags.contains("pot-baked");
@@ -115,8 +122,9 @@ public record Timetable(List<Step> steps, List<String> untold) {
               .sum();
       if (bake <= 0) {
         untold.add("bake");
+        bake = minutes(habits.oven());
       }
-      step("bake", bake, baking(process));
+      step("bake", bake, join(baking(process), untold.contains("bake") ? ASSUMED : ""));
       step(
           "core",
           0,
@@ -147,8 +155,9 @@ public record Timetable(List<Step> steps, List<String> untold) {
     }
 
     private void stay(String key, Stage stage) {
-      if (stage.time().isEmpty()) {
-        untold.add(key.equals("bulk") ? "first rise" : "final proof");
+      boolean open = stage.time().isEmpty();
+      if (open) {
+        untold.add(rise(key));
       }
       String how =
           join(
@@ -158,8 +167,27 @@ public record Timetable(List<Step> steps, List<String> untold) {
                   .filter(folds -> folds > 0)
                   .map(folds -> folds == 1 ? "fold once" : "fold " + folds + " times")
                   .orElse(""),
-              stage.covered().filter(covered -> covered).map(covered -> "covered").orElse(""));
-      step(stage.isCold() ? "retard" : key, stage.time().map(Quantity::value).orElse(0.0), how);
+              stage.covered().filter(covered -> covered).map(covered -> "covered").orElse(""),
+              open ? ASSUMED : "");
+      double usual =
+          stage.isCold() ? 0 : minutes(key.equals("bulk") ? habits.bulk() : habits.proof());
+      step(stage.isCold() ? "retard" : key, stage.time().map(Quantity::value).orElse(usual), how);
+    }
+
+    // A rise of which nothing is told takes its usual time; a bread that has none goes without.
+    private void usual(String key, Style.Spell spell) {
+      untold.add(rise(key));
+      if (spell != null) {
+        step(key, spell.minutes(), join("at " + Amounts.quantity(spell.celsius(), "C"), ASSUMED));
+      }
+    }
+
+    private static String rise(String key) {
+      return key.equals("bulk") ? "first rise" : "final proof";
+    }
+
+    private static double minutes(Style.Spell spell) {
+      return spell == null ? 0 : spell.minutes();
     }
 
     private static String mixing(BakeProcess process) {

@@ -57,7 +57,11 @@ public final class NextBakeText {
     section("The day");
     next.steps().forEach(this::step);
     if (!next.untold().isEmpty()) {
-      paragraph("! ", "The sheet does not say how long this takes: " + untold(next.untold()) + ".");
+      paragraph(
+          "! ",
+          "The sheet does not say how long this takes; the clock counts with what is usual: "
+              + untold(next.untold())
+              + ".");
     }
     section("What may still go wrong");
     if (next.risks().isEmpty()) {

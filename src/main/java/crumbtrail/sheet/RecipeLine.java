@@ -57,6 +57,7 @@ final class RecipeLine {
 
   /**
    * The ingredients of "500 g flour, 310 g water, 9 g salt"; empty unless there are two or more.
+   * Each has a place of its own, since a line is found again by its place.
    */
   static List<LineReading> several(String where, String text) {
     if (text.length() > IngredientLine.LONGEST) {
@@ -66,7 +67,8 @@ final class RecipeLine {
     String[] pieces = BETWEEN.split(plain, -1);
     List<LineReading> read = new ArrayList<>();
     for (String piece : pieces) {
-      LineReading reading = IngredientLine.parse(where, piece);
+      String place = read.isEmpty() ? where : where + ", ingredient " + (read.size() + 1);
+      LineReading reading = IngredientLine.parse(place, piece);
       Optional<FormulaLine> line = reading.line();
       boolean sentence = StepWords.startsStep(piece) || StepWords.isSentence(piece);
       if (sentence || line.isEmpty() || !isMeasured(line.get())) {

@@ -77,6 +77,25 @@ class WishesTest {
     assertThat(reading(four, "piece weight")).isCloseTo(250, within(1.0));
   }
 
+  /** Counting back from six o'clock goes wrong by the hour that nobody told. */
+  @Test
+  void the_clock_has_no_hole_where_the_sheet_is_silent() {
+    BakeSheet silent = sheet(LOAF.formatted("21 C", "24 C").replaceAll("\"bulk\": .*\n", ""));
+    Timetable day = next(silent, Wish.PLAIN).timetable();
+    Timetable told = next(TIN, Wish.PLAIN).timetable();
+
+    assertThat(day.untold()).containsExactly("first rise");
+    assertThat(day.steps())
+        .filteredOn(step -> step.key().equals("bulk"))
+        .singleElement()
+        .satisfies(
+            step -> {
+              assertThat(step.minutes()).isBetween(45.0, 120.0);
+              assertThat(step.how()).contains("assumed");
+            });
+    assertThat(day.end()).isCloseTo(told.end(), within(60.0));
+  }
+
   @Test
   void a_formula_without_weights_cannot_be_sized_and_that_is_said() {
     BakeSheet percents =

@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
  * each answer said back as it was understood. What was typed is handed on after every answer.
  */
 public final class Interview {
-  private static final Pattern AT_LINE = Pattern.compile(".* line (\\d+)");
+  private static final Pattern AT_LINE = Pattern.compile(".* line (\\d+)(?:, .*)?");
 
   /** Told of the sheet as it stands after each answer. */
   @FunctionalInterface
