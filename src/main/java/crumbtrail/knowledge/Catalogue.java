@@ -17,6 +17,7 @@ public final class Catalogue {
   private final Map<String, ReadingKind> readings;
   private final Map<String, Source> sources;
   private final Map<String, QuestionKind> questions;
+  private final Map<String, Map<String, String>> names = new LinkedHashMap<>();
 
   /**
    * @param knowledge the catalogues
@@ -30,6 +31,9 @@ public final class Catalogue {
     readings = index(knowledge.readings(), ReadingKind::name);
     sources = index(knowledge.sources(), Source::id);
     questions = index(knowledge.questions(), QuestionKind::about);
+    knowledge
+        .languages()
+        .forEach(book -> names.put(book.language(), Map.copyOf(book.dictionary(knowledge))));
     for (Cause cause : knowledge.causes()) {
       cause.aliases().forEach(alias -> causeAliases.putIfAbsent(alias, cause.key()));
     }
@@ -48,6 +52,11 @@ public final class Catalogue {
   /** All catalogues as plain data. */
   public Knowledge knowledge() {
     return knowledge;
+  }
+
+  /** What English names are called in a language; empty for English and where none is known. */
+  public Map<String, String> names(String language) {
+    return names.getOrDefault(language, Map.of());
   }
 
   /** The cause of this key, or of which this key is an alias. */

@@ -7,8 +7,8 @@ import java.util.Map;
  * Everything the catalogues hold: causes, signs, circumstances, styles, readings, the bibliography,
  * the word classes that their phrases use, what published tables name, how words become weights,
  * what can be asked, what acts together, allergens, what can be turned, what can be done about a
- * cause, how signs look, lessons, mystery loaves, the steps of a day and what recipes leave out.
- * Plain data; {@link Catalogue} finds things in it.
+ * cause, how signs look, lessons, mystery loaves, the steps of a day, what recipes leave out, and
+ * what all of it is called in other languages. Plain data; {@link Catalogue} finds things in it.
  */
 public record Knowledge(
     List<Cause> causes,
@@ -31,7 +31,8 @@ public record Knowledge(
     List<LessonKind> lessons,
     List<MysteryKind> mysteries,
     List<StepKind> timetable,
-    List<GapKind> gaps) {
+    List<GapKind> gaps,
+    List<NameBook> languages) {
 
   public Knowledge {
     causes = List.copyOf(causes);
@@ -55,6 +56,7 @@ public record Knowledge(
     mysteries = mysteries == null ? List.of() : List.copyOf(mysteries);
     timetable = timetable == null ? List.of() : List.copyOf(timetable);
     gaps = gaps == null ? List.of() : List.copyOf(gaps);
+    languages = languages == null ? List.of() : List.copyOf(languages);
   }
 
   /** Knowledge of causes alone: nothing can be turned, done or drawn. */
@@ -86,6 +88,7 @@ public record Knowledge(
         calibration,
         questions,
         actingTogether,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

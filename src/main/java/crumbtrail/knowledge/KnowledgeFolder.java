@@ -36,6 +36,9 @@ public final class KnowledgeFolder {
           .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES);
 
+  /** Folders that a rules folder may do without. */
+  private static final Set<String> OPTIONAL = Set.of("remedies", "languages");
+
   private static final CsvMapper CSV = new CsvMapper();
 
   private final Path folder;
@@ -76,11 +79,13 @@ public final class KnowledgeFolder {
             reader.optional("lessons.yaml", LessonKind.class),
             reader.optional("mysteries.yaml", MysteryKind.class),
             reader.optional("timetable.yaml", StepKind.class),
-            reader.optional("gaps.yaml", GapKind.class));
+            reader.optional("gaps.yaml", GapKind.class),
+            reader.nameBooks());
     Set<String> unread =
         reader.faults.stream()
             .map(fault -> fault.file().replaceAll("[/\\\\].*", ""))
             .collect(Collectors.toSet());
+    reader.checkNames(knowledge);
     reader.faults.addAll(KnowledgeCheck.faults(knowledge, unread, places(folder)));
     if (!reader.faults.isEmpty()) {
       throw new FaultyKnowledge(reader.faults);
@@ -173,6 +178,29 @@ public final class KnowledgeFolder {
     return all;
   }
 
+  private List<NameBook> nameBooks() {
+    List<NameBook> books = new ArrayList<>();
+    for (Path file : files("languages")) {
+      NameBook book = read(file, text -> YAML.readValue(text, NameBook.class));
+      if (book != null) {
+        books.add(book);
+      }
+    }
+    return books;
+  }
+
+  // Names can only be looked up once everything is read; a faulty file was told of already.
+  private void checkNames(Knowledge knowledge) {
+    for (Path file : faults.isEmpty() ? files("languages") : List.<Path>of()) {
+      String name = folder.relativize(file).toString().replace('\\', '/');
+      read(
+          file,
+          text ->
+              faults.addAll(
+                  NameCheck.faults(YAML.readValue(text, NameBook.class), knowledge, name, text)));
+    }
+  }
+
   // A folder without published tables or calibration takes every rule at its word.
   private List<Published> published() {
     Path file = folder.resolve("published").resolve("pairs.csv");
@@ -258,7 +286,7 @@ public final class KnowledgeFolder {
   }
 
   private List<Path> files(String catalogue) {
-    if (catalogue.equals("remedies") && Files.notExists(folder.resolve(catalogue))) {
+    if (OPTIONAL.contains(catalogue) && Files.notExists(folder.resolve(catalogue))) {
       return List.of();
     }
     try (Stream<Path> files = Files.list(folder.resolve(catalogue))) {

@@ -124,9 +124,14 @@ public final class CourseWords {
    * six hours to a quarter of an hour; the model is no surer than that.
    */
   public static String mark(Mark mark) {
-    double step = mark.minute() < 60 ? 1 : mark.minute() < 360 ? 5 : 15;
-    String time = time(Math.round(mark.minute() / step) * step);
+    String time = at(mark);
     return mark.beyond() ? "not " + mark.name() + " until " + time : mark.name() + " at " + time;
+  }
+
+  /** When something is ready, no closer than can be foreseen. */
+  public static String at(Mark mark) {
+    double step = mark.minute() < 60 ? 1 : mark.minute() < 360 ? 5 : 15;
+    return time(Math.round(mark.minute() / step) * step);
   }
 
   /** When the crumb had set. */

@@ -26,6 +26,7 @@ public record AdviceView(
    * @param why cause and effect
    * @param cause plain name of the cause it is to mend
    * @param verdict what the re-check says of a change that is not recommended, or empty
+   * @param but what speaks against it, in English, or empty
    * @param moves other causes whose risk it moves, in words
    * @param source citation, or empty
    */
@@ -37,6 +38,7 @@ public record AdviceView(
       Risk before,
       Risk after,
       String verdict,
+      String but,
       List<String> moves,
       String source) {}
 
@@ -48,10 +50,10 @@ public record AdviceView(
    * @param bar the same from 0 to 100, for drawing
    */
   public record Risk(String words, String percent, int bar) {
-    static Risk of(double probability) {
+    static Risk of(double probability, Texts t) {
       return new Risk(
-          ReportWords.likelihood(probability),
-          ReportWords.percent(probability),
+          t.likelihood(probability),
+          t.number(ReportWords.percent(probability)),
           (int) Math.round(100 * Math.max(0, Math.min(1, probability))));
     }
   }

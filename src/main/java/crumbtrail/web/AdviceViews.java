@@ -32,45 +32,47 @@ final class AdviceViews {
 
   private AdviceViews() {}
 
-  static AdviceView of(Report report, LoafPictures pictures, WishForm wish, Units units) {
+  static AdviceView of(Report report, LoafPictures pictures, WishForm wish, Units units, Texts t) {
     return new AdviceView(
         report.corrections().stream()
             .filter(CorrectionLine::recommended)
-            .map(one -> change(one, units))
+            .map(one -> change(one, units, t))
             .toList(),
         report.corrections().stream()
             .filter(one -> !one.recommended())
-            .map(one -> change(one, units))
+            .map(one -> change(one, units, t))
             .toList(),
-        report.nextBake() == null ? null : next(report.nextBake(), units),
-        report.foresight() == null ? null : ahead(report, pictures),
+        report.nextBake() == null ? null : next(report.nextBake(), units, t),
+        report.foresight() == null ? null : ahead(report, pictures, t),
         report.nextBake() == null ? null : wish);
   }
 
   /** A next bake by itself. */
   static Next next(NextBakeSheet next) {
-    return next(next, Units.METRIC);
+    return next(next, Units.METRIC, Texts.english());
   }
 
   /** A next bake in the baker's units. */
-  static Next next(NextBakeSheet next, Units units) {
+  static Next next(NextBakeSheet next, Units units, Texts t) {
     List<String> notes = new ArrayList<>(next.conflicts());
     notes.addAll(next.notes());
     return new Next(
         next.title(),
-        next.changes().stream().map(one -> change(one, units)).toList(),
+        next.changes().stream().map(one -> change(one, units, t)).toList(),
         notes,
-        next.lines().stream().map(row -> line(row, units)).toList(),
-        next.doughGrams() > 0 ? units.quantity(LineText.onScale(next.doughGrams()), "g") : "",
+        next.lines().stream().map(row -> line(row, units, t)).toList(),
+        next.doughGrams() > 0
+            ? t.number(units.quantity(LineText.onScale(next.doughGrams()), "g"))
+            : "",
         next.steps().stream().anyMatch(step -> step.clock() != null),
-        next.steps().stream().map(AdviceViews::step).toList(),
-        next.untold().stream().distinct().toList(),
+        next.steps().stream().map(step -> step(step, t)).toList(),
+        next.untold().stream().distinct().map(t::name).toList(),
         next.risks().stream()
-            .map(risk -> new Pair(risk.name(), likely(risk.probability())))
+            .map(risk -> new Pair(t.name(risk.name()), likely(risk.probability(), t)))
             .toList());
   }
 
-  private static Change change(CorrectionLine one, Units units) {
+  private static Change change(CorrectionLine one, Units units, Texts t) {
     boolean told = !one.from().equals("not told") && !one.from().isBlank();
     boolean said = one.to().isBlank() || one.to().equals(one.change());
     return new Change(
@@ -78,50 +80,50 @@ final class AdviceViews {
         said
             ? ""
             : told
-                ? "from " + units.said(one.from()) + " to " + units.said(one.to())
-                : units.said(one.to()),
+                ? t.of(
+                    "change.span", t.number(units.said(one.from())), t.number(units.said(one.to())))
+                : t.number(units.said(one.to())),
         one.why(),
-        one.name(),
-        Risk.of(one.riskBefore()),
-        Risk.of(one.riskAfter()),
-        one.recommended() ? "" : verdict(one),
+        t.name(one.name()),
+        Risk.of(one.riskBefore(), t),
+        Risk.of(one.riskAfter(), t),
+        one.recommended() ? "" : t.of(helps(one) ? "change.helps" : "change.not"),
+        one.recommended() || helps(one) ? "" : "It " + one.verdict() + ".",
         one.moves().stream()
             .map(
                 move ->
-                    move.name()
-                        + " from "
-                        + ReportWords.percent(move.before())
-                        + " to "
-                        + ReportWords.percent(move.after()))
+                    t.of(
+                        "change.move",
+                        t.name(move.name()),
+                        t.number(ReportWords.percent(move.before())),
+                        t.number(ReportWords.percent(move.after()))))
             .toList(),
         one.source() == null ? "" : one.source());
   }
 
-  private static String verdict(CorrectionLine one) {
-    return one.verdict().startsWith("helps")
-        ? "It would help as well."
-        : "Not recommended by itself: it " + one.verdict() + ".";
+  private static boolean helps(CorrectionLine one) {
+    return one.verdict().startsWith("helps");
   }
 
-  private static Line line(FormulaRow row, Units units) {
+  private static Line line(FormulaRow row, Units units, Texts t) {
     return new Line(
         row.part() == null ? "" : row.part(),
         row.written(),
         "",
-        row.percent() == null ? "" : String.format(Locale.ROOT, "%.1f %%", row.percent()),
-        row.grams() == null ? "" : units.quantity(LineText.onScale(row.grams()), "g"));
+        row.percent() == null ? "" : t.number(String.format(Locale.ROOT, "%.1f %%", row.percent())),
+        row.grams() == null ? "" : t.number(units.quantity(LineText.onScale(row.grams()), "g")));
   }
 
-  private static Step step(DayStep step) {
+  private static Step step(DayStep step, Texts t) {
     return new Step(
         AdviceText.when(step),
-        step.name(),
-        AdviceText.length(step),
+        t.name(step.name()),
+        t.number(AdviceText.length(step)),
         step.how() == null ? "" : step.how(),
         step.look() == null ? "" : step.look());
   }
 
-  private static Ahead ahead(Report report, LoafPictures pictures) {
+  private static Ahead ahead(Report report, LoafPictures pictures, Texts t) {
     ForesightTable table = report.foresight();
     List<PredictedSign> drawn =
         table.predicted().stream().filter(sign -> pictures.draws(sign.sign())).toList();
@@ -132,27 +134,27 @@ final class AdviceViews {
         table.levels().stream().map(level -> new Level(level.words(), level.outside())).toList(),
         drawn.isEmpty()
             ? null
-            : new Drawn(
-                "All of it together, each sign as plain as it is likely",
-                pictures.of(report.style(), strengths)),
+            : new Drawn(t.of("ahead.together"), pictures.of(report.style(), strengths)),
         drawn.stream()
             .limit(SINGLE)
             .map(
                 sign ->
                     new Drawn(
-                        sign.name() + ", " + ReportWords.percent(sign.probability()),
+                        t.name(sign.name())
+                            + ", "
+                            + t.number(ReportWords.percent(sign.probability())),
                         pictures.of(sign.sign(), report.style()).orElseThrow()))
             .toList(),
         table.predicted().stream()
-            .map(sign -> new Pair(sign.name(), likely(sign.probability())))
+            .map(sign -> new Pair(t.name(sign.name()), likely(sign.probability(), t)))
             .toList(),
         table.watch().stream()
             .filter(step -> step.look() != null && !step.look().isEmpty())
-            .map(step -> new Pair(step.name(), step.look()))
+            .map(step -> new Pair(t.name(step.name()), step.look()))
             .toList());
   }
 
-  private static String likely(double probability) {
-    return ReportWords.likelihood(probability) + ", " + ReportWords.percent(probability);
+  private static String likely(double probability, Texts t) {
+    return t.likelihood(probability) + ", " + t.number(ReportWords.percent(probability));
   }
 }

@@ -35,15 +35,16 @@ public record AskView(
   public record Moved(String name, String from, String to) {}
 
   static AskView of(Report report, Held held) {
+    Texts t = held.texts();
     List<Moved> moved =
         held.taken().map(Reply.Taken::moved).orElse(List.of()).stream()
             .limit(MOVED)
             .map(
                 one ->
                     new Moved(
-                        one.name(),
-                        ReportWords.percent(one.before()),
-                        ReportWords.percent(one.after())))
+                        t.name(one.name()),
+                        t.number(ReportWords.percent(one.before())),
+                        t.number(ReportWords.percent(one.after()))))
             .toList();
     return new AskView(
         report.askNext().stream().map(one -> ask(one, held)).toList(),
@@ -54,13 +55,14 @@ public record AskView(
   }
 
   private static String answered(Reply.Taken taken, Held held, List<Moved> moved) {
+    Texts t = held.texts();
     if (!taken.problems().isEmpty()) {
-      return "The answer could not be used. " + FormPage.sentence(taken.problems().get(0));
+      return t.of("ask.unusable");
     }
     if (held.reply().filter(reply -> reply.said().isBlank()).isPresent()) {
-      return "That question is left open.";
+      return t.of("ask.open");
     }
-    return moved.isEmpty() ? "Your answer moves nothing." : "Your answer moves:";
+    return t.of(moved.isEmpty() ? "ask.moves.nothing" : "ask.moves");
   }
 
   private static Ask ask(Report.NextQuestion one, Held held) {

@@ -20,13 +20,15 @@ import java.util.function.ToDoubleFunction;
 final class BakePicture {
   private final Bake bake;
   private final Frame frame;
+  private final Texts t;
   private final Pen pen = new Pen();
   private final Axis x;
   private final BakePoint last;
   private final double right;
 
-  private BakePicture(Bake bake, Frame frame) {
+  private BakePicture(Bake bake, Frame frame, Texts t) {
     this.bake = bake;
+    this.t = t;
     this.frame = frame;
     this.last = bake.points().get(bake.points().size() - 1);
     this.right = frame.width() - frame.names();
@@ -36,26 +38,26 @@ final class BakePicture {
   private record Name(double y, String css, String text) {}
 
   /** The picture; the bake must have a point. */
-  static Picture of(Bake bake, Frame frame) {
-    return new BakePicture(bake, frame).draw();
+  static Picture of(Bake bake, Frame frame, Texts t) {
+    return new BakePicture(bake, frame, t).draw();
   }
 
   private Picture draw() {
-    pen.label(0, frame.font(), "start", "title", "Core, °C");
+    pen.label(0, frame.font(), "start", "title", t.of("baking.axis.core"));
     double coreTop = 2 * frame.row() + 4;
     double coreFoot = coreTop + frame.tall();
     double ovenTop = coreFoot + 2.2 * frame.row();
     double ovenFoot = ovenTop + 1.3 * frame.low();
     core(coreTop, coreFoot);
-    pen.label(0, frame.titleAbove(ovenTop), "start", "title", "Oven and crust, °C");
+    pen.label(0, frame.titleAbove(ovenTop), "start", "title", t.of("baking.axis.oven"));
     oven(ovenTop, ovenFoot);
-    frame.time(pen, x, ovenFoot, "in the oven");
+    frame.time(pen, x, ovenFoot, "time.oven", t);
     return pen.picture(
         "bake-" + frame.name(),
         frame.width(),
         ovenFoot + frame.belowTime(),
         frame.font(),
-        "Temperatures through the bake",
+        t.of("baking.picture"),
         CourseWords.of(bake));
   }
 
@@ -65,21 +67,36 @@ final class BakePicture {
     Optional<Double> measured = Optional.ofNullable(bake.measuredCore());
     measured.ifPresent(values::add);
     Axis y = Axis.round(Collections.min(values), Collections.max(values), foot, top, 6);
-    frame.upright(pen, y, frame.left(), right);
+    frame.upright(pen, y, frame.left(), right, t);
     level(y, "boils", bake.boiling());
     level(y, "wanted", bake.wantedCore());
     pen.curve("core", curve(BakePoint::core, y));
     List<Name> names = new ArrayList<>();
-    names.add(name(y, "boils", bake.boiling(), frame.narrow() ? "boils" : "water boils"));
-    names.add(name(y, "wanted", bake.wantedCore(), frame.narrow() ? "wanted" : "core wanted"));
-    names.add(name(y, "core", last.core(), "core"));
+    names.add(
+        name(
+            y,
+            "boils",
+            bake.boiling(),
+            t.of(frame.narrow() ? "baking.boils.short" : "baking.boils")));
+    names.add(
+        name(
+            y,
+            "wanted",
+            bake.wantedCore(),
+            t.of(frame.narrow() ? "baking.wanted.short" : "baking.wanted")));
+    names.add(name(y, "core", last.core(), t.of("baking.line.core")));
     if (measured.isPresent()) {
       double height = y.at(measured.get());
       pen.dot("measured", x.at(last.minute()), height);
-      names.add(name(y, "plain", measured.get(), frame.narrow() ? "measured" : "core measured"));
+      names.add(
+          name(
+              y,
+              "plain",
+              measured.get(),
+              t.of(frame.narrow() ? "baking.measured.short" : "baking.measured")));
     }
     if (bake.setAt() != null && bake.setAt() <= x.high()) {
-      String words = CourseWords.set(bake.setAt());
+      String words = t.of("baking.set", t.number(CourseWords.time(bake.setAt())));
       LabelRows rows = new LabelRows(frame.left(), frame.width());
       Spot spot = rows.place(x.at(bake.setAt()), frame.boldWidthOf(words));
       frame.flag(pen, spot, frame.row(), foot, "ready", words);
@@ -91,11 +108,13 @@ final class BakePicture {
     List<Double> values = new ArrayList<>();
     bake.points().forEach(point -> values.addAll(List.of(point.crust(), point.oven())));
     Axis y = Axis.round(Collections.min(values), Collections.max(values), foot, top, 4);
-    frame.upright(pen, y, frame.left(), right);
+    frame.upright(pen, y, frame.left(), right, t);
     pen.steps("oven", curve(BakePoint::oven, y));
     pen.curve("crust", curve(BakePoint::crust, y));
     writeNames(
-        List.of(name(y, "plain", last.oven(), "oven"), name(y, "crust", last.crust(), "crust")),
+        List.of(
+            name(y, "plain", last.oven(), t.of("baking.line.oven")),
+            name(y, "crust", last.crust(), t.of("baking.line.crust"))),
         top,
         foot);
   }

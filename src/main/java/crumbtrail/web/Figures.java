@@ -20,61 +20,65 @@ import java.util.stream.Stream;
 /** The pictures of the report page, each with its sentences and its numbers. */
 final class Figures {
   private static final int ROWS = 12;
-  private static final String NEVER =
-      " A dotted line is where it would have been ready, had it stayed where it was.";
 
   private Figures() {}
 
   /** All figures for which there are points. */
-  static List<Figure> of(Courses courses, Map<String, WorkedReading> workup) {
+  static List<Figure> of(Courses courses, Map<String, WorkedReading> workup, Texts t) {
     List<Figure> figures = new ArrayList<>();
     if (courses != null && courses.rise() != null && !courses.rise().points().isEmpty()) {
-      figures.add(rise(courses.rise(), workup));
+      figures.add(rise(courses.rise(), workup, t));
     }
     if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
-      figures.add(bake(courses.bake(), workup));
+      figures.add(bake(courses.bake(), workup, t));
     }
     return figures;
   }
 
-  private static Figure rise(Rise rise, Map<String, WorkedReading> workup) {
+  private static Figure rise(Rise rise, Map<String, WorkedReading> workup, Texts t) {
     return new Figure(
         "rise",
-        "The rise",
-        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame)).toList(),
-        "How far the dough had grown, stage by stage; it drops where it was folded, knocked back or"
-            + " shaped."
-            + (rise.marks().stream().anyMatch(Courses.Mark::beyond) ? NEVER : ""),
+        t.of("rise.title"),
+        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame, t)).toList(),
+        rise.marks().stream().anyMatch(Courses.Mark::beyond)
+            ? t.of("rise.caption") + " " + t.of("rise.caption.never")
+            : t.of("rise.caption"),
+        false,
         CourseWords.warnings(rise, workup),
-        List.of("After mixing", "Stage", "Times its size", "Dough"),
+        columns(t, "rise.after", "rise.stage", "rise.times", "rise.dough"),
         chosen(rise.points(), RisePoint::minute).stream()
             .map(
                 p ->
                     List.of(
-                        CourseWords.time(p.minute()),
-                        stage(rise, p.minute()),
-                        Amounts.number(Math.round(p.rise() * 100) / 100.0),
-                        CourseWords.celsius(p.celsius())))
+                        t.number(CourseWords.time(p.minute())),
+                        t.name(stage(rise, p.minute())),
+                        t.number(Amounts.number(Math.round(p.rise() * 100) / 100.0)),
+                        t.number(CourseWords.celsius(p.celsius()))))
             .toList());
   }
 
-  private static Figure bake(Bake bake, Map<String, WorkedReading> workup) {
+  private static Figure bake(Bake bake, Map<String, WorkedReading> workup, Texts t) {
     return new Figure(
         "bake",
-        "The bake",
-        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame)).toList(),
+        t.of("baking.title"),
+        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame, t)).toList(),
         CourseWords.done(bake),
+        true,
         CourseWords.warnings(bake, workup),
-        List.of("In the oven", "Core", "Crust", "Oven"),
+        columns(t, "baking.in", "baking.core", "baking.crust", "baking.oven"),
         chosen(bake.points(), BakePoint::minute).stream()
             .map(
                 p ->
                     List.of(
-                        CourseWords.time(p.minute()),
-                        CourseWords.celsius(p.core()),
-                        CourseWords.celsius(p.crust()),
-                        CourseWords.celsius(p.oven())))
+                        t.number(CourseWords.time(p.minute())),
+                        t.number(CourseWords.celsius(p.core())),
+                        t.number(CourseWords.celsius(p.crust())),
+                        t.number(CourseWords.celsius(p.oven()))))
             .toList());
+  }
+
+  private static List<String> columns(Texts t, String... keys) {
+    return Stream.of(keys).map(t::of).toList();
   }
 
   // A stage owns its last moment: "bulk, 120 min" is where the bulk has come to.

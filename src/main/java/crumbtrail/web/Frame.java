@@ -56,22 +56,22 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
   }
 
   /** Grid lines and numbers of an upright axis. */
-  void upright(Pen pen, Axis y, double left, double right) {
+  void upright(Pen pen, Axis y, double left, double right, Texts t) {
     for (double tick : y.ticks()) {
       pen.line("grid", left, y.at(tick), right, y.at(tick));
-      pen.label(left - 6, y.at(tick) + 0.35 * font, "end", "tick", Amounts.number(tick));
+      pen.label(left - 6, y.at(tick) + 0.35 * font, "end", "tick", t.number(Amounts.number(tick)));
     }
   }
 
   /**
    * Ticks, numbers and name of the axis of time below a chart; hours where minutes would be large.
    */
-  void time(Pen pen, Axis x, double bottom, String after) {
+  void time(Pen pen, Axis x, double bottom, String after, Texts t) {
     boolean hours = x.high() > 180;
     pen.line("axis", x.start(), bottom, x.end(), bottom);
     for (double tick : x.ticks()) {
       pen.line("axis", x.at(tick), bottom, x.at(tick), bottom + 4);
-      String number = Amounts.number(hours ? tick / 60 : tick);
+      String number = t.number(Amounts.number(hours ? tick / 60 : tick));
       pen.label(x.at(tick), bottom + 4 + font, "middle", "tick", number);
     }
     pen.label(
@@ -79,7 +79,7 @@ record Frame(String name, int width, int font, int left, int names, int tall, in
         bottom + 6 + font + row(),
         "middle",
         "title",
-        (hours ? "hours " : "minutes ") + after);
+        t.of(after + (hours ? ".hours" : ".minutes")));
   }
 
   /** Room that the axis of time takes below a chart, its name and the tails of its letters too. */

@@ -15,18 +15,18 @@ public final class HtmlLessons {
 
   /** One knob. */
   public static String page(Variation variation, List<Drawn> loaves) {
-    return page(VaryView.of(variation, loaves));
+    return page(VaryView.of(variation, loaves, Texts.english()));
   }
 
   /** Two knobs. */
   public static String page(Board board) {
-    return page(VaryView.of(board));
+    return page(VaryView.of(board, Texts.english()));
   }
 
   private static String page(VaryView view) {
     StringOutput output = new StringOutput();
     TemplateEngine.createPrecompiled(ContentType.Html)
-        .render("varied.jte", Map.of("view", view), output);
+        .render("varied.jte", Map.of("view", view, "t", Texts.english()), output);
     return HtmlReport.alone(output.toString());
   }
 }

@@ -26,7 +26,10 @@ public final class HtmlReport {
   public static String page(Report report, LoafPictures pictures) {
     StringOutput output = new StringOutput();
     TemplateEngine.createPrecompiled(ContentType.Html)
-        .render("report.jte", Map.of("report", ReportViews.of(report, pictures)), output);
+        .render(
+            "report.jte",
+            Map.of("report", ReportViews.of(report, pictures), "t", Texts.english()),
+            output);
     return alone(output.toString());
   }
 

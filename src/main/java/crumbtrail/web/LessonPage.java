@@ -18,7 +18,7 @@ import java.nio.charset.StandardCharsets;
  */
 public record LessonPage(int number, int last, LessonKind kind, Cause cause, VaryView view) {
 
-  static LessonPage of(School school, int number) {
+  static LessonPage of(School school, int number, Texts t) {
     Course course = school.course();
     Course.Lesson lesson = course.lesson(number);
     Variation variation = course.variation(lesson);
@@ -27,7 +27,7 @@ public record LessonPage(int number, int last, LessonKind kind, Cause cause, Var
         course.all().size(),
         lesson.kind(),
         lesson.cause(),
-        VaryView.of(variation, school.drawings().of(variation)));
+        VaryView.of(variation, school.drawings().of(variation), t));
   }
 
   /** Where the lesson's knob can be turned by hand. */

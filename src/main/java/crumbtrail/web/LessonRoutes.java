@@ -39,7 +39,7 @@ final class LessonRoutes {
   }
 
   private void vary(Context ctx, Map<String, String> fields) {
-    VaryPage page = VaryPage.of(school, fields);
+    VaryPage page = VaryPage.of(school, fields, Texts.of(ctx));
     if (!page.faults().isEmpty()) {
       ctx.status(400);
     }
@@ -58,7 +58,9 @@ final class LessonRoutes {
               + ThreadLocalRandom.current().nextInt(1, SEEDS));
       return;
     }
-    ctx.render("mystery.jte", Map.of("page", MysteryPage.of(school, Long.parseLong(seed), fields)));
+    ctx.render(
+        "mystery.jte",
+        Map.of("page", MysteryPage.of(school, Long.parseLong(seed), fields, Texts.of(ctx))));
   }
 
   private void lesson(Context ctx) {
@@ -67,7 +69,7 @@ final class LessonRoutes {
     if (place < 1 || place > school.course().all().size()) {
       throw new Refusal(404, "There is no such lesson.");
     }
-    ctx.render("lesson.jte", Map.of("page", LessonPage.of(school, place)));
+    ctx.render("lesson.jte", Map.of("page", LessonPage.of(school, place, Texts.of(ctx))));
   }
 
   private static Map<String, String> asked(Context ctx) {

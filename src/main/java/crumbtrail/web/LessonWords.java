@@ -16,8 +16,8 @@ final class LessonWords {
     return dial.unit().equals("C") ? "°C" : dial.unit();
   }
 
-  static String told(Dial dial, double value) {
-    return number(value) + " " + unit(dial);
+  static String told(Dial dial, double value, Texts t) {
+    return t.number(number(value) + " " + unit(dial));
   }
 
   static String number(double value) {

@@ -72,7 +72,7 @@ public record MysteryPage(
    * @param seed which loaf
    * @param fields level, asked, ask and named, each of which may be missing
    */
-  static MysteryPage of(School school, long seed, Map<String, String> fields) {
+  static MysteryPage of(School school, long seed, Map<String, String> fields, Texts t) {
     Mysteries mysteries = school.mysteries();
     MysteryLoaf loaf = mysteries.loaf(seed, level(fields.getOrDefault("level", "")));
     MysteryRound round = MysteryRound.of(loaf);
@@ -84,7 +84,7 @@ public record MysteryPage(
     boolean known =
         named.equals(GIVE_UP)
             || mysteries.nameable(loaf).stream().anyMatch(cause -> cause.key().equals(named));
-    return known ? ended(school, round, named) : open(school, round);
+    return known ? ended(school, round, named, t) : open(school, round, t);
   }
 
   private static Level level(String word) {
@@ -94,12 +94,19 @@ public record MysteryPage(
         .orElse(Level.EASY);
   }
 
-  private static MysteryPage open(School school, MysteryRound round) {
+  private static MysteryPage open(School school, MysteryRound round, Texts t) {
     return page(
-        school, round, answers(school.mysteries().told(round), false), "", null, "", List.of());
+        school,
+        round,
+        answers(school.mysteries().told(round), false, t),
+        "",
+        null,
+        "",
+        List.of(),
+        t);
   }
 
-  private static MysteryPage ended(School school, MysteryRound round, String named) {
+  private static MysteryPage ended(School school, MysteryRound round, String named, Texts t) {
     Mysteries mysteries = school.mysteries();
     boolean gaveUp = named.equals(GIVE_UP);
     Verdict verdict = mysteries.verdict(round, gaveUp ? "" : named);
@@ -107,13 +114,17 @@ public record MysteryPage(
     return page(
         school,
         round,
-        answers(verdict.asked(), true),
+        answers(verdict.asked(), true, t),
         gaveUp
-            ? "It was: " + cause.name() + "."
-            : MysteryText.outcome(verdict, mysteries.cause(named).name(), cause.name()),
+            ? t.of("mystery.was", t.name(cause.name()))
+            : t.of(
+                "mystery.outcome." + verdict.outcome().name(),
+                t.name(mysteries.cause(named).name()),
+                t.name(cause.name())),
         cause,
         MysteryText.suspects(verdict.start()),
-        answers(verdict.better(), true));
+        answers(verdict.better(), true, t),
+        t);
   }
 
   private static MysteryPage page(
@@ -123,29 +134,30 @@ public record MysteryPage(
       String outcome,
       Cause cause,
       String start,
-      List<Answer> better) {
+      List<Answer> better,
+      Texts t) {
     Mysteries mysteries = school.mysteries();
     MysteryLoaf loaf = round.loaf();
     return new MysteryPage(
         loaf.seed(),
         loaf.level().word(),
-        mysteries.bread(loaf),
+        t.name(mysteries.bread(loaf)),
         mysteries.complaint(loaf),
         String.join(",", round.asked()),
         answers,
         round.open(),
         mysteries.nameable(loaf).stream()
-            .map(one -> new VaryPage.Choice(one.key(), one.name()))
+            .map(one -> new VaryPage.Choice(one.key(), t.name(one.name())))
             .toList(),
         outcome,
-        loaf.others().stream().map(key -> mysteries.cause(key).name()).toList(),
+        loaf.others().stream().map(key -> t.name(mysteries.cause(key).name())).toList(),
         cause,
         start,
         better,
         school.drawings().of(round).orElse(null));
   }
 
-  private static List<Answer> answers(List<Observation> told, boolean ended) {
+  private static List<Answer> answers(List<Observation> told, boolean ended, Texts t) {
     return told.stream()
         .map(
             one ->
@@ -153,14 +165,16 @@ public record MysteryPage(
                     one.clue().ask(),
                     one.lines(),
                     MysteryText.taught(one.before(), one.after()),
-                    ended ? suspects(one) : ""))
+                    ended ? suspects(one, t) : ""))
         .toList();
   }
 
-  private static String suspects(Observation one) {
+  private static String suspects(Observation one, Texts t) {
     return one.likeliest().stream()
         .filter(suspect -> suspect.share() >= 0.05)
-        .map(suspect -> suspect.name() + " " + LessonWords.percent(suspect.share()))
+        .map(
+            suspect ->
+                t.name(suspect.name()) + " " + t.number(LessonWords.percent(suspect.share())))
         .reduce((first, next) -> first + ", " + next)
         .orElse("");
   }

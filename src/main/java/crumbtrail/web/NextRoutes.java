@@ -26,20 +26,20 @@ final class NextRoutes {
   }
 
   private void page(Context ctx) {
-    NextPage page = made(form(ctx));
+    NextPage page = made(form(ctx), ctx);
     if (page.next() == null) {
       ctx.status(400);
     }
     ctx.render("next.jte", Map.of("page", page));
   }
 
-  private NextPage made(WishForm wish) {
+  private NextPage made(WishForm wish, Context ctx) {
     if (!wish.faults().isEmpty()) {
       return NextPage.refused(wish, List.of());
     }
     Traced<NextBakeSheet> traced = tracer.next(wish.sheet(), wish.wish());
     return traced instanceof Traced.Made<NextBakeSheet> made
-        ? NextPage.made(AdviceViews.next(made.report()), wish)
+        ? NextPage.made(AdviceViews.next(made.report(), Units.of(ctx), Texts.of(ctx)), wish)
         : NextPage.refused(wish, ((Traced.Refused<NextBakeSheet>) traced).problems());
   }
 

@@ -31,7 +31,7 @@ public record ReportView(
     List<Cause> causes,
     AdviceView advice,
     List<String> together,
-    List<String> togetherNotes,
+    List<Said> togetherNotes,
     List<String> unexplained,
     List<String> firmness,
     AskView next,
@@ -41,12 +41,19 @@ public record ReportView(
     List<String> assumptions,
     List<Line> formula,
     List<Pair> groups,
-    List<String> formulaNotes,
+    List<Said> formulaNotes,
     List<Figure> figures,
     List<Group> readings,
     List<String> readingSources,
     List<String> cautions,
     ShareView share) {
+
+  /**
+   * A sentence.
+   *
+   * @param english whether there is no other than the English one
+   */
+  public record Said(String text, boolean english) {}
 
   /**
    * One suspected cause.
@@ -127,6 +134,7 @@ public record ReportView(
    * @param id of its heading
    * @param pictures the same for a wide and for a narrow page; the stylesheet shows one
    * @param caption what to look at
+   * @param english whether the caption is in English only
    * @param warnings what keeps it from being trusted, in sentences
    * @param columns heads of the table
    * @param rows its cells
@@ -136,6 +144,7 @@ public record ReportView(
       String heading,
       List<Picture> pictures,
       String caption,
+      boolean english,
       List<String> warnings,
       List<String> columns,
       List<List<String>> rows) {}

@@ -13,6 +13,7 @@ import crumbtrail.web.ReportView.Drawn;
 import crumbtrail.web.ReportView.Evidence;
 import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
+import crumbtrail.web.ReportView.Said;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -46,31 +47,32 @@ final class ReportViews {
     report.causes().forEach(c -> names.put(c.key(), c.name()));
     FormulaTable formula = report.formula();
     References ranges = new References();
+    Texts t = held.texts();
     return new ReportView(
         orEmpty(report.title()),
-        orEmpty(report.style()),
-        report.causes().stream().map(c -> cause(c, names)).toList(),
-        AdviceViews.of(report, pictures, held.wish(), held.units()),
-        named(report.together(), names),
-        together(report, names),
-        named(report.unexplained(), names),
+        t.name(orEmpty(report.style())),
+        report.causes().stream().map(c -> cause(c, names, t)).toList(),
+        AdviceViews.of(report, pictures, held.wish(), held.units(), t),
+        named(report.together(), names, t),
+        together(report, names, t),
+        named(report.unexplained(), names, t),
         firmness(report),
         AskView.of(report, held),
         report.notUnderstood(),
-        drawn(report, pictures),
-        report.understood().stream().map(u -> new Pair(u.said(), reading(u))).toList(),
+        drawn(report, pictures, t),
+        report.understood().stream().map(u -> new Pair(u.said(), reading(u, t))).toList(),
         report.assumptions(),
-        formula == null ? List.of() : lines(formula, held.units()),
-        formula == null ? List.of() : groups(formula),
-        formula == null ? List.of() : notes(formula, held.units()),
-        Figures.of(report.courses(), report.workup()),
-        readings(report.workup(), ranges, held.units()),
+        formula == null ? List.of() : lines(formula, held.units(), t),
+        formula == null ? List.of() : groups(formula, t),
+        formula == null ? List.of() : notes(formula, held.units(), t),
+        Figures.of(report.courses(), report.workup(), t),
+        readings(report.workup(), ranges, held.units(), t),
         ranges.list(),
         report.cautions(),
         ShareView.of(held));
   }
 
-  private static List<Drawn> drawn(Report report, LoafPictures pictures) {
+  private static List<Drawn> drawn(Report report, LoafPictures pictures, Texts t) {
     return report.understood().stream()
         .filter(understood -> understood.kind().equals("sign"))
         .map(understood -> new Pair(understood.key(), understood.name()))
@@ -78,28 +80,25 @@ final class ReportViews {
         .flatMap(
             sign ->
                 pictures.of(sign.name(), report.style()).stream()
-                    .map(picture -> new Drawn(sign.value(), picture.svg())))
+                    .map(picture -> new Drawn(t.name(sign.value()), picture.svg())))
         .limit(DRAWN)
         .toList();
   }
 
-  private static List<String> together(Report report, Map<String, String> names) {
-    List<String> notes = new ArrayList<>();
+  private static List<Said> together(Report report, Map<String, String> names, Texts t) {
+    List<Said> notes = new ArrayList<>();
     if (report.together().size() > 1) {
-      notes.add(
-          "That all of them were at work: "
-              + ReportWords.percent(report.togetherProbability())
-              + ".");
+      String all = t.number(ReportWords.percent(report.togetherProbability()));
+      notes.add(new Said(t.of("report.together.all", all), false));
     }
     report
         .actingTogether()
         .forEach(
-            joint ->
-                notes.add(
-                    "These act together: "
-                        + String.join(" and ", named(joint.causes(), names))
-                        + ". "
-                        + joint.why()));
+            joint -> {
+              String both = String.join(t.of("list.and"), named(joint.causes(), names, t));
+              notes.add(new Said(t.of("report.together.joint", both), false));
+              notes.add(new Said(joint.why(), true));
+            });
     return notes;
   }
 
@@ -123,7 +122,7 @@ final class ReportViews {
     return rule;
   }
 
-  private static ReportView.Cause cause(RankedCause cause, Map<String, String> names) {
+  private static ReportView.Cause cause(RankedCause cause, Map<String, String> names, Texts t) {
     References sources = new References();
     List<Evidence> speaksFor = new ArrayList<>();
     List<Evidence> speaksAgainst = new ArrayList<>();
@@ -131,7 +130,7 @@ final class ReportViews {
       Evidence evidence =
           new Evidence(
               line.because(),
-              ReportWords.weight(line.decibans()),
+              t.of("weight." + ReportWords.weight(line.decibans())),
               line.readings(),
               sources.cite(line.source()),
               orEmpty(line.source()),
@@ -147,26 +146,27 @@ final class ReportViews {
     cause.sources().forEach(sources::cite);
     return new ReportView.Cause(
         cause.key(),
-        cause.name(),
-        orEmpty(cause.stage()),
-        ReportWords.likelihood(cause.probability()),
-        ReportWords.percent(cause.probability()),
+        t.name(cause.name()),
+        t.name(orEmpty(cause.stage())),
+        t.likelihood(cause.probability()),
+        t.number(ReportWords.percent(cause.probability())),
         (int) Math.round(100 * Math.max(0, Math.min(1, cause.probability()))),
         orEmpty(cause.story()),
         orEmpty(cause.what()),
         orEmpty(cause.tell()),
         orEmpty(cause.change()),
-        named(cause.explains(), names),
+        named(cause.explains(), names, t),
         speaksFor,
         speaksAgainst,
         sources.list());
   }
 
-  private static String reading(Report.Understood understood) {
-    return understood.name() + " (" + understood.kind() + ")";
+  private static String reading(Report.Understood understood, Texts t) {
+    String kind = understood.kind();
+    return t.name(understood.name()) + " (" + t.orElse("kind." + kind, kind) + ")";
   }
 
-  private static List<Line> lines(FormulaTable formula, Units units) {
+  private static List<Line> lines(FormulaTable formula, Units units, Texts t) {
     return formula.lines().stream()
         .map(
             row ->
@@ -174,8 +174,8 @@ final class ReportViews {
                     orEmpty(row.part()),
                     row.written(),
                     takenFor(row.written(), orEmpty(row.ingredient())),
-                    row.percent() == null ? "" : Amounts.number(row.percent()) + " %",
-                    row.grams() == null ? "" : units.quantity(row.grams(), "g")))
+                    row.percent() == null ? "" : t.number(Amounts.number(row.percent()) + " %"),
+                    row.grams() == null ? "" : t.number(units.quantity(row.grams(), "g"))))
         .toList();
   }
 
@@ -184,57 +184,53 @@ final class ReportViews {
     return told ? "" : ingredient;
   }
 
-  private static List<Pair> groups(FormulaTable formula) {
+  private static List<Pair> groups(FormulaTable formula, Texts t) {
     return formula.percent().entrySet().stream()
-        .map(e -> new Pair(plain(e.getKey()), Amounts.number(e.getValue()) + " %"))
+        .map(
+            e -> new Pair(t.name(plain(e.getKey())), t.number(Amounts.number(e.getValue()) + " %")))
         .toList();
   }
 
-  private static List<String> notes(FormulaTable formula, Units units) {
-    List<String> notes = new ArrayList<>();
+  private static List<Said> notes(FormulaTable formula, Units units, Texts t) {
+    List<Said> notes = new ArrayList<>();
     if (formula.flourGrams() > 0) {
-      notes.add(
-          "Flour in all "
-              + units.quantity(formula.flourGrams(), "g")
-              + ", dough "
-              + units.quantity(formula.doughGrams(), "g")
-              + ".");
+      String flour = t.number(units.quantity(formula.flourGrams(), "g"));
+      String dough = t.number(units.quantity(formula.doughGrams(), "g"));
+      notes.add(new Said(t.of("report.formula.weights", flour, dough), false));
     }
     if (formula.hydration() != null) {
-      notes.add(
-          "Hydration "
-              + Amounts.number(formula.hydration().liquid())
-              + " % by the liquids poured in, "
-              + Amounts.number(formula.hydration().allWater())
-              + " % with the water in everything else.");
+      String liquid = t.number(Amounts.number(formula.hydration().liquid()) + " %");
+      String all = t.number(Amounts.number(formula.hydration().allWater()) + " %");
+      notes.add(new Said(t.of("report.formula.hydration", liquid, all), false));
     }
-    notes.addAll(formula.contradictions());
+    formula.contradictions().forEach(one -> notes.add(new Said(one, true)));
     return notes;
   }
 
   private static List<ReportView.Group> readings(
-      Map<String, WorkedReading> workup, References ranges, Units units) {
+      Map<String, WorkedReading> workup, References ranges, Units units, Texts t) {
     return ReadingTable.of(workup, units).stream()
         .map(
             group ->
                 new ReportView.Group(
-                    group.name(), group.rows().stream().map(row -> reading(row, ranges)).toList()))
+                    t.name(group.name()),
+                    group.rows().stream().map(row -> reading(row, ranges, t)).toList()))
         .toList();
   }
 
-  private static ReportView.Reading reading(ReadingTable.Row row, References ranges) {
+  private static ReportView.Reading reading(ReadingTable.Row row, References ranges, Texts t) {
     return new ReportView.Reading(
-        row.name(),
-        row.spread().isEmpty() ? row.value() : row.value() + " (" + row.spread() + ")",
-        row.known(),
-        row.usual(),
+        t.name(row.name()),
+        t.number(row.spread().isEmpty() ? row.value() : row.value() + " (" + row.spread() + ")"),
+        t.name(row.known()),
+        t.number(row.usual()),
         row.lies(),
         row.usual().isEmpty() ? "" : ranges.cite(row.usualSource()),
         row.what());
   }
 
-  private static List<String> named(List<String> keys, Map<String, String> names) {
-    return keys.stream().map(key -> names.getOrDefault(key, plain(key))).toList();
+  private static List<String> named(List<String> keys, Map<String, String> names, Texts t) {
+    return keys.stream().map(key -> t.name(names.getOrDefault(key, plain(key)))).toList();
   }
 
   /** A key as words: hyphens become spaces. */

@@ -27,20 +27,22 @@ final class RisePicture {
 
   private final Rise rise;
   private final Frame frame;
+  private final Texts t;
   private final Pen pen = new Pen();
   private final Axis x;
   private final double right;
 
-  private RisePicture(Rise rise, Frame frame) {
+  private RisePicture(Rise rise, Frame frame, Texts t) {
     this.rise = rise;
+    this.t = t;
     this.frame = frame;
     this.right = frame.width() - 14.0;
     this.x = Axis.time(lastMinute(rise), frame.left(), right, frame.ticks());
   }
 
   /** The picture; the rise must have a point. */
-  static Picture of(Rise rise, Frame frame) {
-    return new RisePicture(rise, frame).draw();
+  static Picture of(Rise rise, Frame frame, Texts t) {
+    return new RisePicture(rise, frame, t).draw();
   }
 
   // A stage or a mark, with a leader down into the picture.
@@ -48,7 +50,7 @@ final class RisePicture {
 
   private Picture draw() {
     double top = frame.row();
-    pen.label(0, frame.font(), "start", "title", "Rise: times its size after mixing");
+    pen.label(0, frame.font(), "start", "title", t.of("rise.axis"));
     // Stages and marks share the rows, so that no leader runs through any words.
     LabelRows rows = new LabelRows(frame.left(), frame.width());
     List<Flag> flags = flags(rows);
@@ -70,25 +72,25 @@ final class RisePicture {
         pen.line(flag.css(), x.at(flag.minute()), lowTop, x.at(flag.minute()), lowFoot);
       }
     }
-    frame.time(pen, x, lowFoot, "after mixing");
+    frame.time(pen, x, lowFoot, "time.mixing", t);
     return pen.picture(
         "rise-" + frame.name(),
         frame.width(),
         lowFoot + frame.belowTime(),
         frame.font(),
-        "The rise and the temperature of the dough",
+        t.of("rise.picture"),
         CourseWords.of(rise));
   }
 
   private List<Flag> flags(LabelRows rows) {
     List<Flag> flags = new ArrayList<>();
     for (Span span : spans()) {
-      String text = span.name() + " " + CourseWords.celsius(span.place());
+      String text = t.name(span.name()) + " " + t.number(CourseWords.celsius(span.place()));
       flags.add(new Flag(span.from(), "stage", text, frame.widthOf(text)));
     }
     for (Mark mark : rise.marks()) {
       // Off the picture: the words stand at its end and point on.
-      String text = CourseWords.mark(mark) + (mark.minute() > x.high() ? " →" : "");
+      String text = words(mark) + (mark.minute() > x.high() ? " →" : "");
       String css = mark.beyond() ? "ready never" : "ready";
       flags.add(new Flag(mark.minute(), css, text, frame.boldWidthOf(text)));
     }
@@ -100,6 +102,13 @@ final class RisePicture {
             turning.get(true).stream().sorted(leftmost.reversed()),
             turning.get(false).stream().sorted(leftmost))
         .toList();
+  }
+
+  private String words(Mark mark) {
+    return t.of(
+        mark.beyond() ? "rise.mark.never" : "rise.mark",
+        t.name(mark.name()),
+        t.number(CourseWords.at(mark)));
   }
 
   private void bands(double paneTop, double paneFoot, double lowTop, double lowFoot) {
@@ -118,13 +127,13 @@ final class RisePicture {
     double least = Math.min(1, min(RisePoint::rise));
     double most = Math.max(2, max(RisePoint::rise));
     Axis y = Axis.round(least, most, foot, top, 5);
-    frame.upright(pen, y, frame.left(), right);
+    frame.upright(pen, y, frame.left(), right, t);
     pen.curve("rise", curve(RisePoint::rise, y));
     List<double[]> taken = new ArrayList<>();
     for (RisePoint point : stageEnds()) {
       double at = x.at(point.minute());
       pen.dot("rise-dot", at, y.at(point.rise()));
-      String text = "×" + String.format(Locale.ROOT, "%.1f", point.rise());
+      String text = "×" + t.number(String.format(Locale.ROOT, "%.1f", point.rise()));
       double start = at - frame.boldWidthOf(text) - 8;
       double end = at - 6;
       // Not across the line by which the dough drops where its stage begins.
@@ -139,7 +148,7 @@ final class RisePicture {
   private void warmthPane(double top, double foot) {
     double base = frame.titleAbove(top);
     double font = frame.font();
-    String[] key = {"Temperature, °C", "dough", "place"};
+    String[] key = {t.of("rise.temperature"), t.of("rise.line.dough"), t.of("rise.line.place")};
     double at = 0;
     pen.label(at, base, "start", "title", key[0]);
     at += frame.boldWidthOf(key[0]) + 6;
@@ -159,7 +168,7 @@ final class RisePicture {
     double middle = (least + most) / 2;
     // Ten degrees at least, so that a steady dough does not look like a stormy one.
     Axis y = Axis.round(Math.min(least, middle - 5), Math.max(most, middle + 5), foot, top, 3);
-    frame.upright(pen, y, frame.left(), right);
+    frame.upright(pen, y, frame.left(), right, t);
     for (Span span : spans()) {
       double height = y.at(span.place());
       pen.line("place", x.at(span.from()), height, x.at(span.to()), height);

@@ -100,6 +100,11 @@ public final class Texts {
     return english.stream().map(this::name).collect(Collectors.joining(between));
   }
 
+  /** A probability in words. */
+  public String likelihood(double probability) {
+    return of("likely." + ReportWords.likelihood(probability).replace(' ', '-'));
+  }
+
   /** An amount as readers of this language write it. */
   public String number(String amount) {
     return numbers.write(amount);

@@ -15,7 +15,7 @@ record Tongues(Function<String, Map<String, String>> names) {
 
   /** With the names of a shelf, or none. */
   static Tongues of(Optional<Shelf> shelf) {
-    return new Tongues(key -> Map.of());
+    return new Tongues(key -> shelf.map(one -> one.catalogue().names(key)).orElse(Map.of()));
   }
 
   /** Before anything else: an error page has a language too. */

@@ -36,17 +36,17 @@ public record VaryPage(
     VaryView view) {
 
   /** Sound bakes, whose faults come only from what is turned. */
-  private static final List<Choice> BAKES =
+  private static final List<String> BAKES =
       List.of(
-          new Choice("healthy-tin-loaf", "a white tin loaf"),
-          new Choice("healthy-whole-wheat-tin", "a whole-wheat tin loaf"),
-          new Choice("healthy-hearth-loaf", "a white hearth loaf"),
-          new Choice("healthy-baguettes", "baguettes"),
-          new Choice("healthy-sourdough", "a sourdough loaf"),
-          new Choice("healthy-rye", "a rye bread with wheat"),
-          new Choice("healthy-soft-rolls", "soft rolls"),
-          new Choice("healthy-brioche", "a brioche"),
-          new Choice("healthy-pizza", "a pizza"));
+          "healthy-tin-loaf",
+          "healthy-whole-wheat-tin",
+          "healthy-hearth-loaf",
+          "healthy-baguettes",
+          "healthy-sourdough",
+          "healthy-rye",
+          "healthy-soft-rolls",
+          "healthy-brioche",
+          "healthy-pizza");
 
   /** Something to choose: its key and its words. */
   public record Choice(String key, String words) {}
@@ -55,11 +55,11 @@ public record VaryPage(
   public record Asked(String turn, String range, String second, String secondRange) {}
 
   /** Reads what was asked and turns what can be turned. */
-  static VaryPage of(School school, Map<String, String> fields) {
+  static VaryPage of(School school, Map<String, String> fields, Texts t) {
     Vary vary = school.vary();
     BakeForm form = new BakeForm(fields);
     boolean own = !form.typed().isEmpty();
-    String bake = own ? "" : fields.getOrDefault("bake", BAKES.get(0).key());
+    String bake = own ? "" : fields.getOrDefault("bake", BAKES.get(0));
     Asked asked =
         new Asked(
             fields.getOrDefault("turn", ""),
@@ -69,23 +69,23 @@ public record VaryPage(
     List<String> faults = new ArrayList<>();
     Optional<BakeSheet> sheet = own ? own(form, faults) : CaseShelf.sheet(bake);
     if (!own && sheet.isEmpty()) {
-      faults.add("There is no such bake; choose one of the list.");
+      faults.add(t.of("vary.nobake"));
     }
-    Optional<Turn> first = turn(vary, asked.turn(), asked.range(), faults);
-    Optional<Turn> second = turn(vary, asked.second(), asked.secondRange(), faults);
+    Optional<Turn> first = turn(vary, asked.turn(), asked.range(), faults, t);
+    Optional<Turn> second = turn(vary, asked.second(), asked.secondRange(), faults, t);
     VaryView view = null;
     if (faults.isEmpty() && sheet.isPresent() && first.isPresent()) {
       view =
           second.isPresent()
-              ? VaryView.of(vary.over(sheet.get(), first.get(), second.get(), Vary.AS_USUAL))
-              : along(school, sheet.get(), first.get());
+              ? VaryView.of(vary.over(sheet.get(), first.get(), second.get(), Vary.AS_USUAL), t)
+              : along(school, sheet.get(), first.get(), t);
     }
-    return new VaryPage(bake, BAKES, form.typed(), choices(vary), asked, faults, view);
+    return new VaryPage(bake, bakes(t), form.typed(), choices(vary, t), asked, faults, view);
   }
 
-  private static VaryView along(School school, BakeSheet sheet, Turn turn) {
+  private static VaryView along(School school, BakeSheet sheet, Turn turn, Texts t) {
     Variation variation = school.vary().along(sheet, turn, Vary.AS_USUAL);
-    return VaryView.of(variation, school.drawings().of(variation));
+    return VaryView.of(variation, school.drawings().of(variation), t);
   }
 
   private static Optional<BakeSheet> own(BakeForm form, List<String> faults) {
@@ -95,13 +95,14 @@ public record VaryPage(
   }
 
   // An empty range is all that makes sense for the knob.
-  private static Optional<Turn> turn(Vary vary, String key, String range, List<String> faults) {
+  private static Optional<Turn> turn(
+      Vary vary, String key, String range, List<String> faults, Texts t) {
     if (key.isBlank()) {
       return Optional.empty();
     }
     Optional<KnobKind> knob = vary.knob(key);
     if (knob.isEmpty()) {
-      faults.add("There is no such quantity; choose one of the list.");
+      faults.add(t.of("vary.noknob"));
       return Optional.empty();
     }
     Turn.Reading reading =
@@ -114,9 +115,13 @@ public record VaryPage(
     return LessonWords.capital(problem.what()) + ": " + problem.remedy() + ".";
   }
 
-  private static List<Choice> choices(Vary vary) {
+  private static List<Choice> choices(Vary vary, Texts t) {
     return vary.knobs().stream()
-        .map(knob -> new Choice(knob.key(), knob.name() + " (" + Turn.example(knob) + ")"))
+        .map(knob -> new Choice(knob.key(), t.name(knob.name()) + " (" + Turn.example(knob) + ")"))
         .toList();
+  }
+
+  private static List<Choice> bakes(Texts t) {
+    return BAKES.stream().map(key -> new Choice(key, t.of("vary.bake." + key))).toList();
   }
 }

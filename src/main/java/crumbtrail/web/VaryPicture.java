@@ -14,16 +14,18 @@ import java.util.List;
 final class VaryPicture {
   private final Variation variation;
   private final Frame frame;
+  private final Texts t;
   private final Pen pen = new Pen();
 
-  private VaryPicture(Variation variation, Frame frame) {
+  private VaryPicture(Variation variation, Frame frame, Texts t) {
+    this.t = t;
     this.variation = variation;
     this.frame = frame;
   }
 
   /** The picture; the variation must have a cause. */
-  static Picture of(Variation variation, Frame frame, List<String> words) {
-    return new VaryPicture(variation, frame).draw(words);
+  static Picture of(Variation variation, Frame frame, List<String> words, Texts t) {
+    return new VaryPicture(variation, frame, t).draw(words);
   }
 
   private Picture draw(List<String> words) {
@@ -42,8 +44,8 @@ final class VaryPicture {
                 .filter(tick -> tick >= dial.low() - 1e-9 && tick <= dial.high() + 1e-9)
                 .toList());
     Axis y = Axis.round(0, 100, foot, top, 5);
-    pen.label(0, frame.font(), "start", "title", "How likely each cause is, %");
-    frame.upright(pen, y, frame.left(), right);
+    pen.label(0, frame.font(), "start", "title", t.of("vary.axis"));
+    frame.upright(pen, y, frame.left(), right, t);
     double risk = y.at(100 * Variation.RISK);
     pen.line("boils", frame.left(), risk, right, risk);
     if (dial.own() != null && dial.own() >= dial.low() && dial.own() <= dial.high()) {
@@ -51,7 +53,11 @@ final class VaryPicture {
       pen.line("ready", here, top - 4, here, foot);
       boolean turned = here > (frame.left() + right) / 2;
       pen.label(
-          turned ? here - 4 : here + 4, top - 6, turned ? "end" : "start", "ready", "the sheet");
+          turned ? here - 4 : here + 4,
+          top - 6,
+          turned ? "end" : "start",
+          "ready",
+          t.of("vary.here"));
     }
     for (int place = 0; place < variation.causes().size(); place++) {
       line(place, x, y);
@@ -64,20 +70,20 @@ final class VaryPicture {
           foot + 4 + frame.font(),
           "middle",
           "tick",
-          Amounts.number(Math.round(tick * 1000) / 1000.0));
+          t.number(Amounts.number(Math.round(tick * 1000) / 1000.0)));
     }
     pen.label(
         (frame.left() + right) / 2,
         foot + 6 + frame.font() + frame.row(),
         "middle",
         "title",
-        dial.name() + ", " + LessonWords.unit(dial));
+        t.name(dial.name()) + ", " + LessonWords.unit(dial));
     return pen.picture(
         "vary-" + frame.name(),
         frame.width(),
         foot + frame.belowTime(),
         frame.font(),
-        "How likely each cause is as " + dial.name() + " is turned",
+        t.of("vary.picture", t.name(dial.name())),
         words);
   }
 

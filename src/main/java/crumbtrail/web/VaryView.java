@@ -42,47 +42,46 @@ public record VaryView(
   public record Table(String heading, List<String> columns, List<List<String>> rows) {}
 
   /** One knob. */
-  static VaryView of(Variation variation, List<Drawn> loaves) {
+  static VaryView of(Variation variation, List<Drawn> loaves, Texts t) {
     List<Named> causes = variation.causes();
     List<String> key =
         IntStream.range(0, causes.size())
-            .mapToObj(place -> LessonWords.letter(place) + ": " + causes.get(place).name())
+            .mapToObj(place -> LessonWords.letter(place) + ": " + t.name(causes.get(place).name()))
             .toList();
     List<String> tipping =
         new ArrayList<>(variation.tipping().stream().map(Tipping::words).toList());
     if (!variation.turns()) {
-      tipping.add("Turning " + variation.dial().name() + " changes nothing on this sheet.");
+      tipping.add(t.of("vary.nothing", t.name(variation.dial().name())));
     } else if (causes.isEmpty()) {
-      tipping.add("No cause becomes likely anywhere along this range.");
+      tipping.add(t.of("vary.nocause"));
     } else if (tipping.isEmpty()) {
-      tipping.add("Nothing changes over along this range.");
+      tipping.add(t.of("vary.noturn"));
     }
     List<Table> tables = new ArrayList<>();
-    Stream.of(readings(variation), signs(variation))
+    Stream.of(readings(variation, t), signs(variation, t))
         .filter(table -> table.columns().size() > 1)
         .forEach(tables::add);
     return new VaryView(
         variation.title(),
-        List.of(sentence(variation.dial())),
+        List.of(sentence(variation.dial(), t)),
         key,
-        causes.isEmpty() ? null : figure(variation, tipping),
+        causes.isEmpty() ? null : figure(variation, tipping, t),
         tipping,
         tables,
         loaves);
   }
 
-  private static Figure figure(Variation variation, List<String> tipping) {
-    List<String> columns = new ArrayList<>(List.of(head(variation.dial())));
-    variation.causes().forEach(cause -> columns.add(cause.name()));
+  private static Figure figure(Variation variation, List<String> tipping, Texts t) {
+    List<String> columns = new ArrayList<>(List.of(head(variation.dial(), t)));
+    variation.causes().forEach(cause -> columns.add(t.name(cause.name())));
     return new Figure(
         "vary",
-        "How likely each cause is",
+        t.of("vary.chart"),
         Stream.of(Frame.WIDE, Frame.NARROW)
-            .map(frame -> VaryPicture.of(variation, frame, tipping))
+            .map(frame -> VaryPicture.of(variation, frame, tipping, t))
             .toList(),
-        "Without any sign seen. The dotted level is where a risk begins, "
-            + LessonWords.percent(Variation.RISK)
-            + ".",
+        t.of("vary.chart.caption", percent(Variation.RISK, t)),
+        false,
         List.of(),
         columns,
         variation.points().stream()
@@ -91,18 +90,21 @@ public record VaryView(
                     row(
                         variation,
                         point,
+                        t,
                         variation.causes().stream()
-                            .map(cause -> LessonWords.percent(point.causes().get(cause.key())))))
+                            .map(cause -> percent(point.causes().get(cause.key()), t))))
             .toList());
   }
 
-  private static Table readings(Variation variation) {
-    List<String> columns = new ArrayList<>(List.of(head(variation.dial())));
+  private static Table readings(Variation variation, Texts t) {
+    List<String> columns = new ArrayList<>(List.of(head(variation.dial(), t)));
     variation
         .readings()
-        .forEach(one -> columns.add(one.name() + (one.unit().isEmpty() ? "" : ", " + one.unit())));
+        .forEach(
+            one ->
+                columns.add(t.name(one.name()) + (one.unit().isEmpty() ? "" : ", " + one.unit())));
     return new Table(
-        "What is worked out",
+        t.of("vary.readings"),
         columns,
         variation.points().stream()
             .map(
@@ -110,16 +112,18 @@ public record VaryView(
                     row(
                         variation,
                         point,
+                        t,
                         variation.readings().stream()
-                            .map(one -> value(point.readings().get(one.name()), one.decimals()))))
+                            .map(
+                                one -> value(point.readings().get(one.name()), one.decimals(), t))))
             .toList());
   }
 
-  private static Table signs(Variation variation) {
-    List<String> columns = new ArrayList<>(List.of(head(variation.dial())));
-    variation.signs().forEach(sign -> columns.add(sign.name()));
+  private static Table signs(Variation variation, Texts t) {
+    List<String> columns = new ArrayList<>(List.of(head(variation.dial(), t)));
+    variation.signs().forEach(sign -> columns.add(t.name(sign.name())));
     return new Table(
-        "What would be seen, as published tables go",
+        t.of("vary.signs"),
         columns,
         variation.points().stream()
             .map(
@@ -127,65 +131,69 @@ public record VaryView(
                     row(
                         variation,
                         point,
+                        t,
                         variation.signs().stream()
-                            .map(sign -> LessonWords.percent(point.signs().get(sign.key())))))
+                            .map(sign -> percent(point.signs().get(sign.key()), t))))
             .toList());
   }
 
-  private static List<String> row(Variation variation, Point point, Stream<String> cells) {
-    String at = LessonWords.told(variation.dial(), point.at()) + (point.own() ? ", the sheet" : "");
+  private static List<String> row(Variation variation, Point point, Texts t, Stream<String> cells) {
+    String at =
+        LessonWords.told(variation.dial(), point.at(), t)
+            + (point.own() ? ", " + t.of("vary.here") : "");
     return Stream.concat(Stream.of(at), cells).toList();
   }
 
-  private static String value(Double value, int decimals) {
-    return value == null ? "–" : String.format(Locale.ROOT, "%." + decimals + "f", value);
+  private static String value(Double value, int decimals, Texts t) {
+    return value == null ? "–" : t.number(String.format(Locale.ROOT, "%." + decimals + "f", value));
+  }
+
+  private static String percent(Double probability, Texts t) {
+    return t.number(LessonWords.percent(probability));
   }
 
   /** Two knobs. */
-  static VaryView of(Board board) {
+  static VaryView of(Board board, Texts t) {
     List<String> keys = board.causes().stream().map(Named::key).toList();
     List<String> columns =
-        new ArrayList<>(List.of(head(board.down()) + " \\ " + head(board.across())));
-    board.acrossAt().forEach(at -> columns.add(LessonWords.told(board.across(), at)));
+        new ArrayList<>(List.of(head(board.down(), t) + " \\ " + head(board.across(), t)));
+    board.acrossAt().forEach(at -> columns.add(LessonWords.told(board.across(), at, t)));
     List<List<String>> rows = new ArrayList<>();
     for (int row = 0; row < board.cells().size(); row++) {
       List<String> cells = new ArrayList<>();
-      cells.add(LessonWords.told(board.down(), board.downAt().get(row)));
+      cells.add(LessonWords.told(board.down(), board.downAt().get(row), t));
       for (Board.Cell cell : board.cells().get(row)) {
         String lead =
             cell.lead() == null
                 ? "·"
                 : LessonWords.letter(keys.indexOf(cell.lead()))
                     + " "
-                    + LessonWords.percent(cell.probability());
-        cells.add(cell.own() ? lead + " (the sheet)" : lead);
+                    + percent(cell.probability(), t);
+        cells.add(cell.own() ? lead + " (" + t.of("vary.here") + ")" : lead);
       }
       rows.add(cells);
     }
     return new VaryView(
         board.title(),
-        List.of(sentence(board.across()), sentence(board.down())),
+        List.of(sentence(board.across(), t), sentence(board.down(), t)),
         IntStream.range(0, keys.size())
-            .mapToObj(at -> LessonWords.letter(at) + ": " + board.causes().get(at).name())
+            .mapToObj(at -> LessonWords.letter(at) + ": " + t.name(board.causes().get(at).name()))
             .toList(),
         null,
         List.of(),
-        List.of(new Table("The leading cause at each crossing", columns, rows)),
+        List.of(new Table(t.of("vary.crossing"), columns, rows)),
         List.of());
   }
 
-  private static String head(Dial dial) {
-    return LessonWords.capital(dial.name());
+  private static String head(Dial dial, Texts t) {
+    return LessonWords.capital(t.name(dial.name()));
   }
 
-  private static String sentence(Dial dial) {
-    return head(dial)
-        + " turned from "
-        + LessonWords.number(dial.low())
-        + " to "
-        + LessonWords.told(dial, dial.high())
-        + (dial.own() == null
-            ? "; the sheet does not say where it stands."
-            : "; the sheet stands at " + LessonWords.told(dial, dial.own()) + ".");
+  private static String sentence(Dial dial, Texts t) {
+    String low = t.number(LessonWords.number(dial.low()));
+    String high = LessonWords.told(dial, dial.high(), t);
+    return dial.own() == null
+        ? t.of("vary.turned", head(dial, t), low, high)
+        : t.of("vary.turned.own", head(dial, t), low, high, LessonWords.told(dial, dial.own(), t));
   }
 }

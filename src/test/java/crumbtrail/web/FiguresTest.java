@@ -110,23 +110,24 @@ class FiguresTest {
 
   @Test
   void withoutCoursesOrPointsThereIsNoFigure() {
-    assertThat(Figures.of(null, Map.of())).isEmpty();
-    assertThat(Figures.of(new Courses(null, null), Map.of())).isEmpty();
+    assertThat(Figures.of(null, Map.of(), Texts.english())).isEmpty();
+    assertThat(Figures.of(new Courses(null, null), Map.of(), Texts.english())).isEmpty();
     assertThat(
             Figures.of(
                 new Courses(
                     new Courses.Rise(List.of(), List.of(), List.of(), false),
                     new Courses.Bake(List.of(), 95, 100, null, null, false)),
-                Map.of()))
+                Map.of(),
+                Texts.english()))
         .isEmpty();
   }
 
   @Test
   void theNumbersStandInATable() {
-    ReportView.Figure rise = Figures.of(Samples.courses(""), Map.of()).get(0);
+    ReportView.Figure rise = Figures.of(Samples.courses(""), Map.of(), Texts.english()).get(0);
     assertThat(rise.rows().get(0)).containsExactly("0 min", "bulk", "1", "26 °C");
     assertThat(rise.rows()).hasSizeBetween(8, 13);
-    ReportView.Figure bake = Figures.of(Samples.courses(""), Map.of()).get(1);
+    ReportView.Figure bake = Figures.of(Samples.courses(""), Map.of(), Texts.english()).get(1);
     assertThat(bake.rows().get(bake.rows().size() - 1))
         .containsExactly("32 min", "93 °C", "172 °C", "210 °C");
   }

@@ -63,9 +63,10 @@ class ReportViewsTest {
   void whatActsTogetherHowFirmItIsAndWhatToAskAreTold() {
     ReportView view = view();
     assertThat(view.togetherNotes())
+        .extracting(ReportView.Said::text)
         .containsExactly(
             "That all of them were at work: 40 %.",
-            "These act together: proofed too long and never heard of. Hand in hand.");
+            "These act together: proofed too long and never heard of.", "Hand in hand.");
     assertThat(view.firmness()).hasSize(2).last().isEqualTo("Weigh the flour.");
     assertThat(view.firmness().get(0)).contains("300").contains("proofed too long in 91 %");
     assertThat(view.next().sheet()).isNull();
@@ -102,6 +103,7 @@ class ReportViewsTest {
             new ReportView.Line("poolish", "strong stuff", "bread flour", "20 %", "100 g"),
             new ReportView.Line("", "moon dust", "", "", ""));
     assertThat(view.formulaNotes())
+        .extracting(ReportView.Said::text)
         .containsExactly(
             "Flour in all 500 g, dough 822 g.",
             "Hydration 62 % by the liquids poured in, 63.1 % with the water in everything else.",
