@@ -72,7 +72,24 @@ record Tour(String name, String path, Map<String, String> fields) {
     stops.add(page("matrix", "/handbook/matrix"));
     stops.add(page("link-damaged", "/trace?sheet=AAAA"));
     stops.add(page("not-found", "/nowhere"));
+    stops.addAll(german());
     return stops;
+  }
+
+  // Last, since the browser remembers the language from here on.
+  private static List<Tour> german() {
+    return List.of(
+        page("german-form", "/?lang=de"),
+        post("german-form-refused", "/trace?lang=de", Map.of("room", "warm", "seen", "pale crust")),
+        post("german-report", "/trace?lang=de", tinLoaf()),
+        post("german-precheck", "/precheck?lang=de", tinLoaf()),
+        post("german-next", "/next?lang=de", Map.of("sheet", SHEET, "dough", "1,2 kg")),
+        page("german-vary", "/vary?bake=healthy-tin-loaf&turn=salt&range=0..4%25&lang=de"),
+        page("german-lesson", "/lessons/1?lang=de"),
+        page("german-mystery", "/mystery?level=hard&seed=7&named=give-up&lang=de"),
+        page("german-cause", "/causes/over-proofed?lang=de"),
+        page("german-about", "/about?lang=de"),
+        page("german-not-found", "/nowhere?lang=de"));
   }
 
   /** The same loaf as a bake sheet. */
@@ -119,7 +136,9 @@ record Tour(String name, String path, Map<String, String> fields) {
             path,
             fields);
     browser.until(
-        "return location.pathname === '" + path + "' && document.readyState === 'complete'");
+        "return location.pathname + location.search === '"
+            + path
+            + "' && document.readyState === 'complete'");
   }
 
   /** What is posted, as a browser writes it. */
