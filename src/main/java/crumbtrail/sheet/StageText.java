@@ -7,6 +7,7 @@ import crumbtrail.quantity.Quantity;
 import crumbtrail.quantity.Scan;
 import java.util.EnumSet;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Time and temperature found in words: "60 min at 24 C", "leave overnight in the fridge".
@@ -17,6 +18,12 @@ import java.util.Optional;
 record StageText(Optional<Quantity> time, Optional<Quantity> temperature) {
 
   private static final int LONGEST = 400;
+
+  // How warm it was in a place whose temperature is told counts once, by the temperature.
+  private static final Pattern PLACE =
+      Pattern.compile(
+          "(?i)\\b(?:in|on|a|the|my|our|very|rather|warm|hot|cool|cold|kitchen|room|place|spot|corner"
+              + "|temperature)\\b");
 
   static StageText of(String words) {
     if (words.length() > LONGEST) {
@@ -39,7 +46,9 @@ record StageText(Optional<Quantity> time, Optional<Quantity> temperature) {
     if (temperature.isPresent()) {
       rest = rest.replace(temperature.get().written(), "");
     }
-    return rest.replaceAll("\\b(?:at|for|and)\\b", "").chars().anyMatch(Character::isLetter);
+    String more =
+        time.isPresent() && temperature.isPresent() ? PLACE.matcher(rest).replaceAll("") : rest;
+    return more.replaceAll("\\b(?:at|for|and)\\b", "").chars().anyMatch(Character::isLetter);
   }
 
   Stage stage() {

@@ -54,10 +54,10 @@ class NewCommandTest {
             run(
                 "Tin loaf, mill class\nwhite tin loaf\n"
                     + RECIPE
+                    + "gummy crumb\nhummed a tune\n\nsour smell\n\n"
                     + "stand mixer\n8 min\n25 C\n21 C\n60 min at 24 C\n2 h at 4 C\n\n"
                     + "1\ntin\n9 x 5 x 2.75 in\n75 min at 30 C\n\n35 min at 220 C\n\n"
-                    + "y\nnone\n94 C\n1 h\nforgot it over lunch\n\n"
-                    + "gummy crumb\nhummed a tune\n\nsour smell\n\n"))
+                    + "y\nnone\n94 C\n1 h\nforgot it over lunch\n\n"))
         .isZero();
 
     JsonNode sheet = sheet();
@@ -119,6 +119,44 @@ class NewCommandTest {
   }
 
   @Test
+  void whoever_is_done_without_a_word_on_what_came_out_is_asked_once_more() throws IOException {
+    run("\n\n" + RECIPE + "\ndone\ngummy crumb\n\n");
+
+    assertThat(out()).containsOnlyOnce("You have not said what you saw");
+    assertThat(sheet().path("seen")).hasSize(1);
+
+    Files.delete(Path.of(file()));
+    run("\n\n" + RECIPE + "\ndone\ndone\n");
+    assertThat(sheet().has("seen")).isFalse();
+    assertThat(sheet().path("formula")).hasSize(4);
+  }
+
+  @Test
+  void what_was_seen_is_asked_once_where_it_has_been_told() throws IOException {
+    run("\n\n" + RECIPE + "gummy crumb\n\ndone\n");
+
+    assertThat(out()).doesNotContain("You have not said");
+    assertThat(sheet().path("seen")).hasSize(1);
+  }
+
+  @Test
+  void a_recipe_typed_where_the_bread_is_asked_for_brings_no_guess_at_a_name() throws IOException {
+    run("\n500 g bread flour, 310 g water\n\n" + RECIPE);
+
+    assertThat(out()).contains("has amounts in it").doesNotContain("The nearest is");
+    assertThat(sheet().has("style")).isFalse();
+    assertThat(sheet().path("formula")).hasSize(4);
+  }
+
+  @Test
+  void a_sentence_that_was_read_as_a_stage_is_no_remark_as_well() throws IOException {
+    run("\n\n" + RECIPE + "gummy crumb\n\n\nskip\n2 hours in a warm kitchen at 28 C\n\ndone\n");
+
+    assertThat(sheet().at("/process/bulk/0/temperature").asText()).isEqualTo("28 C");
+    assertThat(sheet().path("process").has("remarks")).isFalse();
+  }
+
+  @Test
   void an_unknown_bread_is_offered_the_nearest_name() throws IOException {
     run("\nmoonstone\ny\n" + RECIPE);
     assertThat(sheet().path("style").asText()).isNotEqualTo("moonstone").isNotEmpty();
@@ -130,7 +168,7 @@ class NewCommandTest {
 
   @Test
   void what_cannot_be_read_is_asked_again_left_out_or_kept_as_a_remark() throws IOException {
-    run("\n\n" + RECIPE + "\nlong\n8 min\nwarm\nkeep\nhot\n\nskip\ndone\n");
+    run("\n\n" + RECIPE + "gummy crumb\n\n\n\nlong\n8 min\nwarm\nkeep\nhot\n\nskip\ndone\n");
 
     assertThat(sheet().at("/process/mixing/time").asText()).isEqualTo("8 min");
     assertThat(sheet().at("/process/mixing").has("doughTemperature")).isFalse();

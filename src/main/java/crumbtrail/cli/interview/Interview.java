@@ -51,6 +51,7 @@ public final class Interview {
   private final Keeper keeper;
   private Draft draft = Draft.empty();
   private String refused = "";
+  private boolean ended;
 
   /**
    * @param echo waited for when the first answer is to be said back
@@ -91,6 +92,11 @@ public final class Interview {
     if (draft.isEmpty()) {
       return End.NOTHING;
     }
+    if (draft.of(Questions.SIGNS).isEmpty() && !ended) {
+      talk.heading(Questions.SIGNS.stage());
+      talk.say("You have not said what you saw; the causes are found by that.");
+      ask(Questions.SIGNS);
+    }
     return draft.sheet().isPresent() ? End.SHEET : End.TOO_LITTLE;
   }
 
@@ -117,6 +123,7 @@ public final class Interview {
     while (true) {
       Optional<String> line = talk.line();
       if (line.isEmpty()) {
+        ended = true;
         keepRefused();
         return Move.DONE;
       }
@@ -219,6 +226,12 @@ public final class Interview {
     if (known.isPresent()) {
       talk.say("  taken as: ", known.get());
       return take(question, List.of(said));
+    }
+    if (said.chars().anyMatch(Character::isDigit)) {
+      talk.say(
+          "That has amounts in it, so it is no name of a bread. The recipe is asked for next: type"
+              + " it there. Here the kind of bread, or Enter.");
+      return false;
     }
     String near = echo.get().nearestStyle(said);
     talk.say(

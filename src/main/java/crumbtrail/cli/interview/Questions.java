@@ -3,17 +3,24 @@ package crumbtrail.cli.interview;
 import crumbtrail.cli.interview.Question.Kind;
 import java.util.List;
 
-/** What is asked about a bake, in the order in which it happened. */
+/**
+ * What is asked about a bake: the bread, the recipe and what came out, by which a cause is found
+ * soonest; then what was done, in the order in which it happened.
+ */
 final class Questions {
   private static final String BREAD = "The bread";
   private static final String RECIPE = "The recipe";
+  private static final String CAME_OUT = "What came out";
   private static final String MIXING = "Mixing";
   private static final String BULK = "First rise";
   private static final String SHAPING = "Shaping";
   private static final String PROOF = "Final proof";
   private static final String OVEN = "Baking";
   private static final String AFTER = "After the oven";
-  private static final String SEEN = "What came out";
+
+  /** Without an answer to this one nothing can be traced. */
+  static final Question SIGNS =
+      words(CAME_OUT, "seen", "What did you see, taste or feel?", "gummy near the base");
 
   static final List<Question> ALL =
       List.of(
@@ -26,6 +33,8 @@ final class Questions {
               "The recipe, line by line or pasted whole.",
               "500 g bread flour",
               Kind.RECIPE),
+          SIGNS,
+          words(CAME_OUT, "notSeen", "What did you look for and not find?", "sour smell"),
           line(MIXING, "process.mixing.method", "Mixed how?", "by hand, or stand mixer"),
           line(MIXING, "process.mixing.time", "Mixed or kneaded how long?", "8 min"),
           line(MIXING, "process.mixing.doughTemperature", "How warm was the dough then?", "25 C"),
@@ -53,9 +62,7 @@ final class Questions {
               AFTER,
               "process.remarks",
               "Anything else: swaps, things forgotten, old yeast …",
-              "forgot it over lunch"),
-          words(SEEN, "seen", "What did you see, taste or feel?", "gummy near the base"),
-          words(SEEN, "notSeen", "What did you look for and not find?", "sour smell"));
+              "forgot it over lunch"));
 
   private Questions() {}
 
