@@ -114,6 +114,8 @@ public record NameBook(
                       String known = english.get(section).get(key);
                       if (known != null) {
                         dictionary.putIfAbsent(known, name);
+                        // Reports write the name of a reading without its hyphens.
+                        dictionary.putIfAbsent(known.replace('-', ' '), name);
                       }
                     }));
     return dictionary;

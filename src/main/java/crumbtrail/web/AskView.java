@@ -57,7 +57,7 @@ public record AskView(
   private static String answered(Reply.Taken taken, Held held, List<Moved> moved) {
     Texts t = held.texts();
     if (!taken.problems().isEmpty()) {
-      return t.of("ask.unusable");
+      return t.of("ask.unusable") + " " + FormPage.sentence(taken.problems().get(0));
     }
     if (held.reply().filter(reply -> reply.said().isBlank()).isPresent()) {
       return t.of("ask.open");

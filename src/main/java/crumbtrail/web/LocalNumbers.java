@@ -10,7 +10,8 @@ import java.util.regex.Pattern;
  * must not be given to it.
  */
 final class LocalNumbers {
-  private static final List<String> UNITS = List.of("tsp", "tbsp", "cup", "cups", "in", "ft");
+  private static final List<String> UNITS =
+      List.of("tsp", "tbsp", "cup", "cups", "in", "ft", "times ready", "times", "points");
   private static final String MEASURES = "g|kg|mg|ml|l|cm³/g|cm|mm|m|min|h|°C|°F|oz|lb|K";
   private static final Pattern SPACED =
       Pattern.compile("(?<=[\\d¼½¾]) (?=(" + MEASURES + ")(?![\\p{L}\\d]))");
@@ -45,7 +46,8 @@ final class LocalNumbers {
     for (String unit : UNITS) {
       written =
           written.replaceAll(
-              "(?<=[\\d¼½¾]) " + unit + "(?![\\p{L}\\d])", " " + texts.apply("unit." + unit));
+              "(?<=[\\d¼½¾]) " + unit + "(?![\\p{L}\\d])",
+              " " + texts.apply("unit." + unit.replace(' ', '-')));
     }
     written =
         written.replaceAll("(?<=[\\d\\p{L}]) to (?=[\\d−])", " " + texts.apply("number.to") + " ");
