@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
  * taken off) and as long as stability allows.
  */
 public final class Bake {
+  private static final BakeMemory MEMORY = new BakeMemory();
+
   private Bake() {}
 
   /**
@@ -25,7 +27,9 @@ public final class Bake {
    *     or height out of all reason
    */
   public static BakeCourse of(Loaf loaf, double start, List<OvenStage> stages, double metres) {
-    return of(loaf, start, stages, metres, Constants.USUAL);
+    return MEMORY.of(
+        new BakeMemory.Asked(loaf, start, stages, metres),
+        asked -> of(asked.loaf(), asked.start(), asked.stages(), asked.metres(), Constants.USUAL));
   }
 
   static BakeCourse of(

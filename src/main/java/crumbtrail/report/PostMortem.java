@@ -10,6 +10,7 @@ import crumbtrail.advice.Wish;
 import crumbtrail.findings.Findings;
 import crumbtrail.findings.Firmness;
 import crumbtrail.findings.NextQuestions;
+import crumbtrail.findings.Question;
 import crumbtrail.findings.Ranking;
 import crumbtrail.findings.Reasoning;
 import crumbtrail.findings.Weights;
@@ -20,6 +21,8 @@ import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
 import java.util.List;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /**
  * The whole way from a bake sheet to its report: workup, facts, rules, evidence, findings.
@@ -55,14 +58,33 @@ public final class PostMortem {
     try (Reasoning reasoning = reasoning()) {
       Workup workup = reasoning.work(sheet);
       Findings findings = reasoning.judge(workup);
+      // How firm the findings are and what to change go separate ways from here, each some
+      // hundred bakes long; the second core is there for the one while this one goes the other.
+      CompletableFuture<Firmness> firm =
+          CompletableFuture.supplyAsync(() -> firmness(sheet, workup, findings));
+      List<Question> questions =
+          NextQuestions.of(reasoning, sheet, workup, findings, passed, QUESTIONS);
+      Advised advised = advised(reasoning, sheet, findings, Wish.PLAIN);
       return new ReportWriter(rules)
-          .write(
-              sheet,
-              workup,
-              findings,
-              Firmness.of(reasoning, sheet, workup, findings),
-              NextQuestions.of(reasoning, sheet, workup, findings, passed, QUESTIONS),
-              advised(reasoning, sheet, findings, Wish.PLAIN));
+          .write(sheet, workup, findings, joined(firm), questions, advised);
+    }
+  }
+
+  private Firmness firmness(BakeSheet sheet, Workup workup, Findings findings) {
+    try (Reasoning reasoning = reasoning()) {
+      return Firmness.of(reasoning, sheet, workup, findings);
+    }
+  }
+
+  // What goes wrong over there is told as if it had gone wrong here.
+  private static <T> T joined(CompletableFuture<T> future) {
+    try {
+      return future.join();
+    } catch (CompletionException thrown) {
+      if (thrown.getCause() instanceof RuntimeException here) {
+        throw here;
+      }
+      throw thrown;
     }
   }
 

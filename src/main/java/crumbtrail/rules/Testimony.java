@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import org.drools.base.InitialFact;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
@@ -16,7 +18,20 @@ import org.kie.internal.event.rule.RuleEventListener;
  * gone. Used by one thread.
  */
 public final class Testimony implements RuleEventListener {
-  private final IdentityHashMap<Match, List<Evidence>> heard = new IdentityHashMap<>();
+  /** Sorted so that the order of firing does not show; of equals the earlier comes first. */
+  private static final Comparator<Word> ORDER =
+      Comparator.comparing((Word one) -> one.evidence().cause())
+          .thenComparing(one -> one.evidence().rule())
+          .thenComparing(one -> one.evidence().facts().toString())
+          .thenComparing(Word::number);
+
+  private final IdentityHashMap<Match, List<Word>> heard = new IdentityHashMap<>();
+
+  // Kept in order, since little of it changes from one what-if to the next.
+  private final NavigableSet<Word> sorted = new TreeSet<>(ORDER);
+  private long spoken;
+
+  private record Word(Evidence evidence, long number) {}
 
   /**
    * Takes down what a rule says; called from the rules.
@@ -34,9 +49,8 @@ public final class Testimony implements RuleEventListener {
     if (facts.size() > 1) {
       facts.removeIf(Bread.class::isInstance);
     }
-    heard
-        .computeIfAbsent(match, first -> new ArrayList<>())
-        .add(
+    Word word =
+        new Word(
             new Evidence(
                 Catalogue.keyOf(cause),
                 rule.getName(),
@@ -44,30 +58,34 @@ public final class Testimony implements RuleEventListener {
                 decibans * trust(facts),
                 text(rule, "lesson"),
                 text(rule, "source"),
-                facts));
+                facts),
+            spoken++);
+    heard.computeIfAbsent(match, first -> new ArrayList<>(1)).add(word);
+    sorted.add(word);
   }
 
   /** Called by the engine when what a rule matched is no longer so. */
   @Override
   public void onDeleteMatch(Match match) {
-    heard.remove(match);
+    forget(match);
   }
 
   /** Called by the engine when a match is to be judged anew; the rule will speak again. */
   @Override
   public void onUpdateMatch(Match match) {
-    heard.remove(match);
+    forget(match);
   }
 
-  /** What was heard, sorted so that the order of firing does not show. */
+  private void forget(Match match) {
+    List<Word> words = heard.remove(match);
+    if (words != null) {
+      words.forEach(sorted::remove);
+    }
+  }
+
+  /** What was heard, sorted. */
   List<Evidence> heard() {
-    return heard.values().stream()
-        .flatMap(List::stream)
-        .sorted(
-            Comparator.comparing(Evidence::cause)
-                .thenComparing(Evidence::rule)
-                .thenComparing(evidence -> evidence.facts().toString()))
-        .toList();
+    return sorted.stream().map(Word::evidence).toList();
   }
 
   // A chain is as strong as its weakest link: the least trusted reading sets the weight.
