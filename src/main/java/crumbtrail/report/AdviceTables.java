@@ -22,6 +22,7 @@ import crumbtrail.sheet.SheetWriter;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,7 +43,16 @@ final class AdviceTables {
     this.catalogue = catalogue;
   }
 
-  List<CorrectionLine> corrections(Plan plan) {
+  /** What was diagnosed first is answered first. */
+  List<CorrectionLine> corrections(Plan plan, Findings findings) {
+    String first = findings.ranked().isEmpty() ? "" : findings.ranked().get(0).cause().key();
+    return corrections(plan).stream()
+        .sorted(
+            Comparator.comparing(one -> !one.recommended() ? 2 : one.cause().equals(first) ? 0 : 1))
+        .toList();
+  }
+
+  private List<CorrectionLine> corrections(Plan plan) {
     Set<Object> recommended =
         plan.recommended().stream().map(Correction::remedy).collect(Collectors.toSet());
     List<CorrectionLine> lines = new ArrayList<>();

@@ -32,7 +32,7 @@ public final class AdviceText {
   /** What the re-check says, with the risk before and after. */
   public static String recheck(CorrectionLine one) {
     String risk =
-        "Risk of "
+        "Risk for the next bake of "
             + one.name()
             + " "
             + percent(one.riskBefore())

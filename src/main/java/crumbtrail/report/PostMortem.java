@@ -129,7 +129,8 @@ public final class PostMortem {
     NextBake next =
         NextBake.of(corrections, rules.catalogue(), rules.pantry(), plan, wish, sheet)
             .noting(replaced.notes());
-    return new Advised(tables.corrections(plan), tables.next(next, plan.conflicts(), wish), null);
+    return new Advised(
+        tables.corrections(plan, findings), tables.next(next, plan.conflicts(), wish), null);
   }
 
   /** The formula of a sheet laid out while it is still being written. */

@@ -35,7 +35,9 @@ final class LeafRoutes {
                 .result(leaves.matrixSheet()));
     routes.get("/causes", ctx -> show(ctx, leaves.causes(), List.of()));
     routes.get("/signs", ctx -> ctx.redirect("/handbook#signs-by-place"));
-    routes.get("/causes/{key}", ctx -> show(ctx, found(ctx, leaves::cause), drawn(ctx)));
+    routes.get(
+        "/causes/{key}",
+        ctx -> show(ctx, found(ctx, leaves::cause), drawn(ctx), ctx.pathParam("key")));
     routes.get("/signs/{key}", ctx -> show(ctx, found(ctx, leaves::sign), List.of()));
     routes.get("/stages/{key}", ctx -> show(ctx, found(ctx, leaves::stage), List.of()));
   }
@@ -58,6 +60,18 @@ final class LeafRoutes {
   }
 
   private void show(Context ctx, Leaf leaf, List<Drawn> drawings) {
-    ctx.render("leaf.jte", Map.of("view", new LeafView(leaf, drawings, pictures)));
+    show(ctx, leaf, drawings, "");
+  }
+
+  private void show(Context ctx, Leaf leaf, List<Drawn> drawings, String cause) {
+    ctx.render(
+        "leaf.jte",
+        Map.of(
+            "view",
+            new LeafView(leaf, drawings, pictures),
+            "teaching",
+            Teaching.of(ctx),
+            "cause",
+            cause));
   }
 }

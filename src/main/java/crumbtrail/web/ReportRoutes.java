@@ -150,6 +150,8 @@ final class ReportRoutes {
   }
 
   private void show(Context ctx, Report report, Held held) {
-    ctx.render("report.jte", Map.of("report", ReportViews.of(report, pictures, held)));
+    ctx.render(
+        "report.jte",
+        Map.of("report", ReportViews.of(report, pictures, held), "teaching", Teaching.of(ctx)));
   }
 }

@@ -7,6 +7,7 @@ import crumbtrail.lessons.Turn;
 import crumbtrail.lessons.Variation;
 import crumbtrail.lessons.Vary;
 import crumbtrail.sheet.BakeSheet;
+import crumbtrail.sheet.FormulaLine;
 import crumbtrail.sheet.Problem;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
@@ -14,12 +15,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The page on which a knob is turned: what was asked, what came of it.
  *
  * @param bake name of an invented bake, empty if the baker's own is turned
  * @param bakes names and titles of the invented bakes that are offered
+ * @param whose whose bake is turned: its name and its formula in one line; empty if none is
+ * @param example a range that would do for the knob that was chosen
  * @param kept the fields of the baker's own sheet, to be sent again
  * @param knobs all that can be turned
  * @param asked what was asked
@@ -29,6 +34,8 @@ import java.util.Optional;
 public record VaryPage(
     String bake,
     List<Choice> bakes,
+    String whose,
+    String example,
     Map<String, String> kept,
     List<Choice> knobs,
     Asked asked,
@@ -58,7 +65,10 @@ public record VaryPage(
   static VaryPage of(School school, Map<String, String> fields, Texts t) {
     Vary vary = school.vary();
     BakeForm form = new BakeForm(fields);
-    boolean own = !form.typed().isEmpty();
+    // The page of a report sends the whole sheet, the form its fields.
+    Map<String, String> kept =
+        fields.containsKey("sheet") ? Map.of("sheet", fields.get("sheet")) : form.typed();
+    boolean own = !kept.isEmpty();
     String bake = own ? "" : fields.getOrDefault("bake", BAKES.get(0));
     Asked asked =
         new Asked(
@@ -67,7 +77,8 @@ public record VaryPage(
             fields.getOrDefault("second", ""),
             fields.getOrDefault("secondRange", "").strip());
     List<String> faults = new ArrayList<>();
-    Optional<BakeSheet> sheet = own ? own(form, faults) : CaseShelf.sheet(bake);
+    Optional<BakeSheet> sheet =
+        own ? own(kept.getOrDefault("sheet", ""), form, faults) : CaseShelf.sheet(bake);
     if (!own && sheet.isEmpty()) {
       faults.add(t.of("vary.nobake"));
     }
@@ -80,7 +91,25 @@ public record VaryPage(
               ? VaryView.of(vary.over(sheet.get(), first.get(), second.get(), Vary.AS_USUAL), t)
               : along(school, sheet.get(), first.get(), t);
     }
-    return new VaryPage(bake, bakes(t), form.typed(), choices(vary, t), asked, faults, view);
+    return new VaryPage(
+        bake,
+        bakes(t),
+        sheet.map(VaryPage::whose).orElse(""),
+        Turn.example(vary.knob(asked.turn()).orElse(vary.knobs().get(0))),
+        kept,
+        choices(vary, t),
+        asked,
+        faults,
+        view);
+  }
+
+  private static String whose(BakeSheet sheet) {
+    String name = sheet.title().isBlank() ? sheet.style() : sheet.title();
+    String formula =
+        sheet.formula().stream().map(FormulaLine::written).collect(Collectors.joining(", "));
+    return Stream.of(name, formula)
+        .filter(part -> !part.isBlank())
+        .collect(Collectors.joining(": "));
   }
 
   private static VaryView along(School school, BakeSheet sheet, Turn turn, Texts t) {
@@ -88,8 +117,8 @@ public record VaryPage(
     return VaryView.of(variation, school.drawings().of(variation), t);
   }
 
-  private static Optional<BakeSheet> own(BakeForm form, List<String> faults) {
-    Reading reading = SheetReader.read(form.sheetJson());
+  private static Optional<BakeSheet> own(String whole, BakeForm form, List<String> faults) {
+    Reading reading = SheetReader.read(whole.isEmpty() ? form.sheetJson() : whole);
     reading.problems().forEach(problem -> faults.add(sentence(problem)));
     return reading.sheet();
   }

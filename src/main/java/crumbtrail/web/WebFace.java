@@ -117,6 +117,9 @@ public final class WebFace implements AutoCloseable {
         Javalin.create(
             config -> {
               configure(config, new Routes(tracer, pictures, guards), Tongues.of(shelf));
+              shelf
+                  .map(one -> Teaching.of(one.catalogue().knowledge()))
+                  .ifPresent(one -> config.routes.before(one::attend));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
               leaves.ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
               new ApiRoutes(tracer, school.map(Classroom::new), shelf, guards)

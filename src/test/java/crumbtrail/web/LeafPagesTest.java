@@ -51,6 +51,13 @@ class LeafPagesTest {
   }
 
   @Test
+  void a_cause_that_the_course_teaches_leads_to_its_lesson() {
+    assertThat(asker.get("/causes/over-proofed").body())
+        .contains("<a href=\"/lessons/8\">Lesson 8: The final proof, bursts and craters</a>");
+    assertThat(asker.get("/causes/scoring-fault").body()).doesNotContain("href=\"/lessons/");
+  }
+
+  @Test
   void a_sign_stands_on_its_page_with_its_picture() {
     assertThat(asker.get("/signs/pale-crust").body())
         .contains("<h1>Crust too pale</h1>")

@@ -63,6 +63,22 @@ class LessonPagesTest {
   }
 
   @Test
+  void a_whole_sheet_from_a_report_is_turned_and_it_is_said_whose_it_is() {
+    HttpResponse<String> page =
+        asker.post(
+            "/vary",
+            Asker.FORM,
+            "sheet=%7B%22title%22%3A%22Mill+tin%22%2C%22formula%22%3A%5B%22500+g+bread+flour%22%2C"
+                + "%22310+g+water%22%2C%2210+g+salt%22%5D%7D&turn=salt&range=0..4%25");
+    assertThat(page.statusCode()).isEqualTo(200);
+    assertThat(page.body())
+        .contains("Turning: Mill tin: 500 g bread flour, 310 g water, 10 g salt")
+        .contains("the sheet stands at 2 %")
+        .contains("name=\"sheet\"")
+        .contains("placeholder=\"0..5%\"");
+  }
+
+  @Test
   void two_knobs_make_a_table() {
     assertThat(
             asker
