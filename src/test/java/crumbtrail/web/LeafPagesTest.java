@@ -71,7 +71,8 @@ class LeafPagesTest {
   void what_the_handbook_does_not_hold_is_not_found(String path) {
     HttpResponse<String> page = asker.get(path, "Accept", "text/html");
     assertThat(page.statusCode()).isIn(400, 404);
-    assertThat(page.body()).doesNotContain("sand");
+    // The links to other languages lead to the same address; nothing else repeats it.
+    assertThat(page.body().replaceAll("href=\"[^\"]*\"", "")).doesNotContain("sand");
   }
 
   @ParameterizedTest
@@ -106,6 +107,8 @@ class LeafPagesTest {
         LINK.matcher(page.body())
             .results()
             .map(link -> link.group(1))
+            // The same page in another language is the same leaf.
+            .filter(link -> !link.contains("lang="))
             .filter(link -> !seen.containsKey(link) && !open.contains(link))
             .forEach(open::add);
       }
