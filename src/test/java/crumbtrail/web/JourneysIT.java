@@ -3,6 +3,7 @@ package crumbtrail.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -20,6 +21,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What bakers come for, from the first page to the last, in a real browser. */
 @Tag("packaged")
@@ -61,9 +63,9 @@ class JourneysIT {
   void from_a_failed_loaf_over_an_answer_to_the_next_bake(boolean scripts) throws IOException {
     visit("report");
     scripts(scripts);
-    String first = page.findElement(By.cssSelector(".ask h3")).getText();
+    String first = awaited(By.cssSelector(".ask h3")).getText();
     click(By.cssSelector(".ask .replies button[value=yes], .ask .replies button:not([name])"));
-    assertThat(page.findElement(By.id("moved")).getText()).startsWith("Your answer moves");
+    assertThat(awaited(By.id("moved")).getText()).startsWith("Your answer moves");
     assertThat(page.findElements(By.cssSelector(".ask h3")))
         .extracting(WebElement::getText)
         .doesNotContain(first);
@@ -72,7 +74,7 @@ class JourneysIT {
     }
     click(By.cssSelector("details.fit > summary"));
     click(By.cssSelector("form.wish button[type=submit]"));
-    assertThat(page.findElement(By.tagName("h1")).getText()).isNotBlank();
+    assertThat(awaited(By.tagName("h1")).getText()).isNotBlank();
     assertThat(page.findElements(By.cssSelector(".short-changes li"))).isNotEmpty();
   }
 
@@ -88,11 +90,11 @@ class JourneysIT {
   @Test
   void a_cause_leads_to_its_page_and_on_to_a_sign() {
     visit("report");
-    click(By.cssSelector(".cause .more a"));
+    click(By.cssSelector(".cause .more a[href^='/causes/']"));
     assertThat(page.getCurrentUrl()).contains("/causes/");
     click(By.cssSelector(".leaf a[href^='/signs/']"));
     assertThat(page.getCurrentUrl()).contains("/signs/");
-    assertThat(page.findElement(By.tagName("h1")).getText()).isNotBlank();
+    assertThat(awaited(By.tagName("h1")).getText()).isNotBlank();
   }
 
   @ParameterizedTest
@@ -102,10 +104,10 @@ class JourneysIT {
     browser.script("localStorage.clear()");
     scripts(scripts);
     page.get(served.address().toString());
-    page.findElement(By.id("recipe"))
+    awaited(By.id("recipe"))
         .sendKeys("500 g bread flour\n310 g water\n2 g fine salt\n5 g instant yeast");
     click(By.cssSelector("button[formaction='/precheck']"));
-    assertThat(page.findElement(By.id("causes")).getText()).isEqualTo("What may go wrong");
+    assertThat(awaited(By.id("causes")).getText()).isEqualTo("What may go wrong");
     assertThat(causes()).contains("too little salt");
   }
 
@@ -114,10 +116,10 @@ class JourneysIT {
   void a_knob_is_turned(boolean scripts) {
     scripts(scripts);
     page.get(served.address() + "vary?bake=healthy-tin-loaf");
-    page.findElement(By.cssSelector("#turn option[value=salt]")).click();
-    page.findElement(By.id("range")).sendKeys("0..4%");
+    awaited(By.cssSelector("#turn option[value=salt]")).click();
+    awaited(By.id("range")).sendKeys("0..4%");
     click(By.cssSelector("main form button[type=submit]"));
-    assertThat(page.findElement(By.id("tipping")).isDisplayed()).isTrue();
+    assertThat(awaited(By.id("tipping")).isDisplayed()).isTrue();
     assertThat(page.findElements(By.cssSelector("svg.picture"))).isNotEmpty();
   }
 
@@ -127,9 +129,9 @@ class JourneysIT {
     scripts(scripts);
     page.get(served.address() + "mystery?level=easy&seed=7");
     click(By.cssSelector(".clues button"));
-    assertThat(page.findElement(By.id("answers")).isDisplayed()).isTrue();
+    assertThat(awaited(By.id("answers")).isDisplayed()).isTrue();
     click(By.cssSelector("#named + *, .send button[type=submit]:not([name])"));
-    assertThat(page.findElement(By.id("verdict")).getText()).isNotBlank();
+    assertThat(awaited(By.id("verdict")).getText()).isNotBlank();
   }
 
   // Where the focus is must be seen at every step, and the first step leads past the menu.
@@ -190,7 +192,7 @@ class JourneysIT {
       assertHarmless();
     }
     page.get(served.address() + "trace?sheet=" + SheetLink.pack(sheet.get("sheet")).orElseThrow());
-    assertThat(page.findElement(By.tagName("h1")).getText()).startsWith("<img");
+    assertThat(awaited(By.tagName("h1")).getText()).startsWith("<img");
     assertHarmless();
   }
 
@@ -217,8 +219,13 @@ class JourneysIT {
     page.executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
   }
 
+  // A busy browser may still show the page before, so what is to be there is waited for.
+  private static WebElement awaited(By what) {
+    return new WebDriverWait(page, Duration.ofSeconds(20)).until(there -> there.findElement(what));
+  }
+
   private static void click(By what) {
-    page.findElement(what).click();
+    awaited(what).click();
   }
 
   private static String encoded(String text) {
