@@ -17,8 +17,6 @@ final class ColdWater {
   /** A cold tap of which nothing is known, °C (common practice; 8 to 20 by place and season). */
   static final double TAP = 15;
 
-  static final String ICE = "ice";
-
   private static final int MOST_ICE = 70;
 
   private ColdWater() {}
@@ -28,8 +26,8 @@ final class ColdWater {
     return one.kind() == Kind.WATER && !ice(one);
   }
 
-  private static boolean ice(Ingredient one) {
-    return one.key().equals(ICE);
+  static boolean ice(Ingredient one) {
+    return one.key().equals(MixWarmth.ICE);
   }
 
   /**
@@ -46,7 +44,7 @@ final class ColdWater {
       return sheet;
     }
     BakeSheet less = edit.to(ColdWater::water, all - ice, "water");
-    return FormulaEdit.of(less, pantry).to(ColdWater::ice, ice, ICE);
+    return FormulaEdit.of(less, pantry).to(ColdWater::ice, ice, MixWarmth.ICE);
   }
 
   /** The sheet with its ice counted as water again. */

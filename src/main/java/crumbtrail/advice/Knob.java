@@ -131,7 +131,7 @@ public final class Knob {
 
   /** Grams of ice in the dough. */
   double ice(BakeSheet sheet) {
-    return FormulaEdit.of(sheet, pantry).grams(one -> one.key().equals(ColdWater.ICE));
+    return FormulaEdit.of(sheet, pantry).grams(ColdWater::ice);
   }
 
   /** What its ingredient is called on a sheet, empty if it turns something else. */

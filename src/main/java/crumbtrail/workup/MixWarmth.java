@@ -10,6 +10,9 @@ public final class MixWarmth {
   /** A kitchen of which nothing is said, °C (common practice). */
   public static final double KITCHEN = TemperatureWorkup.KITCHEN;
 
+  /** Key and name of ice in the pantry, the one ingredient that cools by melting. */
+  public static final String ICE = "ice";
+
   private MixWarmth() {}
 
   /**

@@ -18,9 +18,6 @@ final class TemperatureWorkup {
   /** A kitchen of which nothing is said, °C (common practice). */
   static final double KITCHEN = 21;
 
-  /** Name of ice in a formula. */
-  private static final String ICE = "ice";
-
   /** Liquid that kills yeast, °C (Figoni 2003; Hamelman 2004). */
   private static final double SCALDING = 55;
 
@@ -78,7 +75,7 @@ final class TemperatureWorkup {
     double poured = Math.max(wet - ahead[1], 5);
     this.ice =
         Math.min(
-            Optional.ofNullable(formula.percentByIngredient().get(ICE))
+            Optional.ofNullable(formula.percentByIngredient().get(MixWarmth.ICE))
                 .map(Level::value)
                 .orElse(0.0),
             0.95 * poured);
