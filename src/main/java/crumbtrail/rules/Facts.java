@@ -1,6 +1,7 @@
 package crumbtrail.rules;
 
 import crumbtrail.knowledge.Catalogue;
+import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,5 +31,16 @@ public final class Facts {
                         Catalogue.spoken(circumstance.key()), circumstance.words())));
     facts.add(new Bread(workup.style().name(), workup.style().tags()));
     return facts;
+  }
+
+  /** The name of a fact, by which rules ask for it; the bread has none. */
+  static String name(Object fact) {
+    if (fact instanceof Reading reading) {
+      return reading.name();
+    }
+    if (fact instanceof SignFact sign) {
+      return sign.name();
+    }
+    return fact instanceof CircumstanceFact one ? one.name() : "";
   }
 }

@@ -19,10 +19,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
-import org.kie.api.KieBase;
-import org.kie.api.KieServices;
-import org.kie.api.runtime.KieContainer;
 
 /**
  * The compiled rule base with its catalogues and pantry. Immutable; safe for use by many threads:
@@ -32,15 +30,18 @@ public final class RuleBase {
   private final String version;
   private final Catalogue catalogue;
   private final Pantry pantry;
-  private final KieBase base;
+  private final Network network;
   private final Parts parts;
+  private final Map<String, Testimony.Preface> prefaces = new ConcurrentHashMap<>();
+  private final Broken broken = new Broken();
   private volatile Written written;
 
-  private RuleBase(String version, Catalogue catalogue, Pantry pantry, KieBase base, Parts parts) {
+  private RuleBase(
+      String version, Catalogue catalogue, Pantry pantry, Network network, Parts parts) {
     this.version = version;
     this.catalogue = catalogue;
     this.pantry = pantry;
-    this.base = base;
+    this.network = network;
     this.parts = parts;
   }
 
@@ -71,14 +72,19 @@ public final class RuleBase {
     }
     Path compiled = cache.resolve(version);
     Path stamp = compiled.resolve(RuleBaseBuilder.VERSION);
-    // What an older program compiled has no text of the rules beside it.
-    if (!Files.exists(stamp) || !Files.exists(compiled.resolve(RuleBaseBuilder.TEXT))) {
+    // What an older program compiled has not all parts beside it.
+    if (!Files.exists(stamp)
+        || !Files.exists(compiled.resolve(RuleBaseBuilder.TEXT))
+        || !Files.exists(compiled.resolve(RuleBaseBuilder.PLAIN))) {
       progress.accept("Checking the rules in " + folder + " …");
       RuleFolder checked = RuleFolder.read(folder);
-      progress.accept("Compiling " + checked.rules().size() + " rules; this takes some seconds …");
+      int rules = checked.rules().size();
+      if (checked.plain().isEmpty()) {
+        progress.accept("Compiling " + rules + " rules; this takes some seconds …");
+      }
       Files.createDirectories(compiled);
       RuleBaseBuilder.write(checked, version, compiled);
-      progress.accept("Compiled; the next start is quick.");
+      progress.accept("The " + rules + " rules are ready; the next start is quick.");
     }
     return load(name -> Files.newInputStream(compiled.resolve(name)));
   }
@@ -86,6 +92,34 @@ public final class RuleBase {
   /** The name of this content: the hash of the rules folder. */
   public String version() {
     return version;
+  }
+
+  /** What the rules folder calls its edition; empty where it does not say. */
+  public String edition() {
+    return edition(parts);
+  }
+
+  /** The hash of the rules that the program was built with, without laying them out. */
+  public static String bundledHash() {
+    try {
+      return bundledVersion();
+    } catch (IOException fault) {
+      throw new UncheckedIOException("the program's own rule base cannot be read", fault);
+    }
+  }
+
+  /** The edition of the rules that the program was built with. */
+  public static String bundledEdition() {
+    return edition(RuleBase::resource);
+  }
+
+  private static String edition(Parts parts) {
+    try (InputStream in = parts.open(RuleBaseBuilder.EDITION)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException old) {
+      // An older program that compiled this folder kept no edition.
+      return "";
+    }
   }
 
   /** Causes, signs, circumstances, styles, readings, bibliography. */
@@ -98,14 +132,21 @@ public final class RuleBase {
     return pantry;
   }
 
+  /** Whether the rules are laid out; what asks them before waits for it. */
+  public boolean laidOut() {
+    return network.done();
+  }
+
   /** How many rules there are. */
   public int size() {
-    return base.getKiePackages().stream().mapToInt(rules -> rules.getRules().size()).sum();
+    return network.base().getKiePackages().stream()
+        .mapToInt(rules -> rules.getRules().size())
+        .sum();
   }
 
   /** The names of all rules. */
   public List<String> ruleNames() {
-    return base.getKiePackages().stream()
+    return network.base().getKiePackages().stream()
         .flatMap(rules -> rules.getRules().stream())
         .map(org.kie.api.definition.rule.Rule::getName)
         .sorted()
@@ -130,6 +171,16 @@ public final class RuleBase {
     return text().byKey().getOrDefault(key, List.of());
   }
 
+  /** Rules that broke off while they ran and were taken out, by name, with what went wrong. */
+  public Map<String, String> broken() {
+    return broken.why();
+  }
+
+  /** What these rules can tell apart. */
+  public Sights sights() {
+    return text().sights();
+  }
+
   // Read twice at worst, by two threads that come first together.
   private Written text() {
     Written known = written;
@@ -144,7 +195,8 @@ public final class RuleBase {
     return known;
   }
 
-  private record Written(Map<String, WrittenRule> byName, Map<String, List<WrittenRule>> byKey) {
+  private record Written(
+      Map<String, WrittenRule> byName, Map<String, List<WrittenRule>> byKey, Sights sights) {
     static Written of(List<WrittenRule> rules) {
       Map<String, WrittenRule> byName = new HashMap<>();
       Map<String, List<WrittenRule>> byKey = new HashMap<>();
@@ -155,7 +207,7 @@ public final class RuleBase {
             .distinct()
             .forEach(key -> byKey.computeIfAbsent(key, one -> new ArrayList<>()).add(rule));
       }
-      return new Written(byName, byKey);
+      return new Written(byName, byKey, new Sights(rules));
     }
   }
 
@@ -167,21 +219,20 @@ public final class RuleBase {
    */
   public List<Evidence> run(Collection<?> facts) {
     try (RuleRun run = open()) {
-      return run.evidence(facts);
+      return run.evidence(facts).values().stream().flatMap(List::stream).toList();
     }
   }
 
   /** Rules at work on one bake, to be asked again about the same bake with something changed. */
   public RuleRun open() {
-    return new RuleRun(base);
+    return new RuleRun(network.base(), prefaces, broken);
   }
 
   private static RuleBase load(Parts parts) throws IOException {
     ObjectMapper json = new ObjectMapper();
-    String version;
-    try (InputStream in = parts.open(RuleBaseBuilder.VERSION)) {
-      version = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    String version = version(parts);
+    // The other core lays the engine's network out while this one reads catalogues and sheets.
+    Network network = Network.begin(parts, version);
     Knowledge knowledge;
     try (InputStream in = parts.open(RuleBaseBuilder.KNOWLEDGE)) {
       knowledge = json.readValue(in, Knowledge.class);
@@ -190,18 +241,13 @@ public final class RuleBase {
     try (InputStream in = parts.open(RuleBaseBuilder.PANTRY)) {
       ingredients = json.readValue(in, new TypeReference<List<Ingredient>>() {});
     }
-    KieBase base;
-    try (InputStream in = parts.open(RuleBaseBuilder.MODULE)) {
-      base = base(in, version);
-    }
-    return new RuleBase(version, new Catalogue(knowledge), Pantry.of(ingredients), base, parts);
+    return new RuleBase(version, new Catalogue(knowledge), Pantry.of(ingredients), network, parts);
   }
 
-  private static KieBase base(InputStream module, String version) {
-    KieServices services = KieServices.get();
-    services.getRepository().addKieModule(services.getResources().newInputStreamResource(module));
-    KieContainer container = services.newKieContainer(RuleCompiler.release(version));
-    return container.getKieBase(RuleCompiler.BASE);
+  private static String version(Parts parts) throws IOException {
+    try (InputStream in = parts.open(RuleBaseBuilder.VERSION)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    }
   }
 
   // The folder from which the program was built need not be compiled again.
@@ -219,8 +265,9 @@ public final class RuleBase {
     return in;
   }
 
+  /** Where the parts of a rule base are, by name. */
   @FunctionalInterface
-  private interface Parts {
+  interface Parts {
     InputStream open(String name) throws IOException;
   }
 }

@@ -2,9 +2,12 @@ package crumbtrail.rules;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.knowledge.FaultyKnowledge;
+import java.io.BufferedOutputStream;
+import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 
 /**
  * Build step: checks and compiles the rules folder and writes the result where the jar is packed
@@ -13,11 +16,22 @@ import java.nio.file.Path;
  * <p>Arguments: the rules folder, the folder to write to.
  */
 public final class RuleBaseBuilder {
+  /** Rules that need no compiler; none where some of them do. */
+  static final String PLAIN = "rules-plain-1.bin";
+
+  /** The compiled rules, where they are not plain. */
   static final String MODULE = "rulebase.bin";
+
   static final String KNOWLEDGE = "knowledge.json";
   static final String PANTRY = "pantry.json";
-  static final String TEXT = "rules.json";
+
+  /** The number rises when the shape of any of these does: an older program's are not ours. */
+  static final String TEXT = "rules-2.json";
+
   static final String VERSION = "version.txt";
+
+  /** What the folder calls its edition; none where it does not say. */
+  static final String EDITION = "edition.txt";
 
   private RuleBaseBuilder() {}
 
@@ -40,6 +54,7 @@ public final class RuleBaseBuilder {
     RuleFolder folder = RuleFolder.read(rules);
     // Where an older build left no text of the rules, all is written anew.
     if (Files.exists(target.resolve(TEXT))
+        && Files.exists(target.resolve(PLAIN))
         && Files.exists(stamp)
         && Files.readString(stamp).equals(version)) {
       return folder.rules().size();
@@ -56,10 +71,21 @@ public final class RuleBaseBuilder {
   static void write(RuleFolder folder, String version, Path target)
       throws FaultyKnowledge, IOException {
     ObjectMapper json = new ObjectMapper();
-    Files.write(target.resolve(MODULE), RuleCompiler.compile(folder, version));
+    List<PlainRule> plain = folder.plain();
+    if (plain.isEmpty()) {
+      Files.write(target.resolve(MODULE), RuleCompiler.compile(folder, version));
+    } else {
+      Files.deleteIfExists(target.resolve(MODULE));
+    }
+    try (DataOutputStream out =
+        new DataOutputStream(
+            new BufferedOutputStream(Files.newOutputStream(target.resolve(PLAIN))))) {
+      PlainRule.write(plain, out);
+    }
     json.writeValue(target.resolve(KNOWLEDGE).toFile(), folder.catalogue().knowledge());
     json.writeValue(target.resolve(PANTRY).toFile(), folder.pantry().all());
     json.writeValue(target.resolve(TEXT).toFile(), folder.book().text());
+    Files.writeString(target.resolve(EDITION), folder.edition());
     Files.writeString(target.resolve(VERSION), version);
   }
 }

@@ -15,6 +15,7 @@ import org.kie.api.builder.ReleaseId;
 /** Compiles checked rules into the bytes of a module that loads quickly. */
 final class RuleCompiler {
   static final String BASE = "bread";
+  static final String PACKAGE = "crumbtrail.rules.base";
 
   // One line, so that line numbers in messages differ by exactly one from the file's.
   private static final String HEADER =
@@ -39,7 +40,7 @@ final class RuleCompiler {
     KieServices services = KieServices.get();
     KieFileSystem files = services.newKieFileSystem();
     var module = services.newKieModuleModel();
-    module.newKieBaseModel(BASE).setDefault(true).addPackage("crumbtrail.rules.base");
+    module.newKieBaseModel(BASE).setDefault(true).addPackage(PACKAGE);
     files.writeKModuleXML(module.toXML());
     files.generateAndWritePomXML(release(version));
     files.write("src/main/resources/crumbtrail/rules/base/bread.dsl", folder.sentences());

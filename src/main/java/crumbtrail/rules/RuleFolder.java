@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  * @param sentences text of the sentence file
  * @param files text of each rule file by name
  * @param rules every rule
+ * @param edition what the folder calls its edition, empty where it does not say
  */
 record RuleFolder(
     Catalogue catalogue,
@@ -31,7 +32,8 @@ record RuleFolder(
     Pantry pantry,
     String sentences,
     Map<String, String> files,
-    List<RuleText> rules) {
+    List<RuleText> rules,
+    String edition) {
 
   static final String SENTENCES = "sentences/bread.dsl";
   private static final String STAGES = "stages";
@@ -56,7 +58,10 @@ record RuleFolder(
     }
     List<RuleText> rules = new ArrayList<>();
     files.forEach((name, text) -> rules.addAll(RuleFile.read(name, text, faults)));
-    faults.addAll(new RuleCheck(catalogue, new Sentences(sentences)).faults(rules));
+    String edition = Edition.of(folder, faults);
+    Sentences known = new Sentences(sentences);
+    faults.addAll(known.faults());
+    faults.addAll(new RuleCheck(catalogue, known).faults(rules));
     faults.addAll(RuleTwins.faults(rules));
     if (rules.isEmpty() && faults.isEmpty()) {
       faults.add(new Fault(STAGES, 0, "there are no rules", "Put rule files (*.dslr) there"));
@@ -65,12 +70,23 @@ record RuleFolder(
       throw new FaultyKnowledge(faults);
     }
     return new RuleFolder(
-        catalogue, KnowledgeFolder.places(folder), pantry(folder), sentences, files, rules);
+        catalogue,
+        KnowledgeFolder.places(folder),
+        pantry(folder),
+        sentences,
+        files,
+        rules,
+        edition);
   }
 
   /** The rules as those want them who read them rather than run them. */
   RuleBook book() {
     return new RuleBook(catalogue, places, RuleMeaning.of(rules, new Sentences(sentences)));
+  }
+
+  /** The rules in a form that needs no compiler; none where a sentence means more than that. */
+  List<PlainRule> plain() {
+    return PlainRule.of(rules, new Sentences(sentences));
   }
 
   private static Pantry pantry(Path folder) throws FaultyKnowledge {

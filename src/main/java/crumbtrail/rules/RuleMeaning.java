@@ -8,7 +8,6 @@ import crumbtrail.rules.WrittenRule.Strength;
 import crumbtrail.rules.WrittenRule.Verdict;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +15,8 @@ import java.util.regex.Pattern;
 /** Understands the sentences of checked rules. */
 final class RuleMeaning {
   private static final Pattern VERDICT =
-      Pattern.compile("(Suspect|Doubt|Clear) \"([^\"]+)\"(?: (faintly|plainly|firmly))?");
+      Pattern.compile(
+          "(Suspect|Doubt|Clear) \"([^\"]+)\"(?: (faintly|plainly|firmly|surely|beyond doubt))?");
 
   private RuleMeaning() {}
 
@@ -52,19 +52,24 @@ final class RuleMeaning {
 
   private static Condition condition(String sentence, Map<String, String> slots) {
     List<String> keys = new ArrayList<>();
+    List<Double> edges = new ArrayList<>();
     String of = "";
     for (Map.Entry<String, String> slot : slots.entrySet()) {
       String name = slot.getKey().replaceAll("\\d", "");
       switch (name) {
         case "reading", "tag" -> keys.add(slot.getValue());
         case "sign", "circumstance" -> keys.add(Catalogue.keyOf(slot.getValue()));
+        case "limit", "least", "most" -> {
+          edges.add(Double.valueOf(slot.getValue()));
+          continue;
+        }
         default -> {
           continue;
         }
       }
       of = name;
     }
-    return new Condition(kind(of, sentence), keys, sentence);
+    return new Condition(kind(of, sentence), keys, sentence, edges);
   }
 
   private static Kind kind(String of, String sentence) {
@@ -82,10 +87,7 @@ final class RuleMeaning {
   }
 
   private static Verdict verdict(Matcher said) {
-    Strength strength =
-        said.group(3) == null
-            ? Strength.CLEAR
-            : Strength.valueOf(said.group(3).toUpperCase(Locale.ROOT));
+    Strength strength = said.group(3) == null ? Strength.CLEAR : Strength.of(said.group(3));
     return new Verdict(Catalogue.keyOf(said.group(2)), said.group(1).equals("Suspect"), strength);
   }
 }

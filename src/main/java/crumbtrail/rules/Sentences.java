@@ -1,5 +1,6 @@
 package crumbtrail.rules;
 
+import crumbtrail.knowledge.Fault;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.regex.PatternSyntaxException;
 import org.apache.commons.text.similarity.JaroWinklerSimilarity;
 
 /**
@@ -23,6 +25,7 @@ final class Sentences {
   private static final JaroWinklerSimilarity LIKENESS = new JaroWinklerSimilarity();
   private static final double GAP = 0.2;
 
+  private final List<Fault> faults = new ArrayList<>();
   private final List<Form> conditions = new ArrayList<>();
   private final List<Form> consequences = new ArrayList<>();
 
@@ -30,13 +33,28 @@ final class Sentences {
    * @param text the sentence file
    */
   Sentences(String text) {
-    for (String line : text.split("\n")) {
-      Matcher mapping = MAPPING.matcher(line.strip());
+    String[] lines = text.split("\n");
+    for (int line = 0; line < lines.length; line++) {
+      Matcher mapping = MAPPING.matcher(lines[line].strip());
       if (mapping.matches()) {
-        Form form = Form.of(mapping.group(2));
-        (mapping.group(1).equals("when") ? conditions : consequences).add(form);
+        try {
+          Form form = Form.of(mapping.group(2), mapping.group(3));
+          (mapping.group(1).equals("when") ? conditions : consequences).add(form);
+        } catch (PatternSyntaxException fault) {
+          faults.add(
+              new Fault(
+                  RuleFolder.SENTENCES,
+                  line + 1,
+                  "what a gap may hold is no pattern: " + fault.getDescription(),
+                  "Write it as in {x:[0-9.]+}, or leave it out"));
+        }
       }
     }
+  }
+
+  /** What is wrong with the file itself. */
+  List<Fault> faults() {
+    return List.copyOf(faults);
   }
 
   /** What a condition says in its slots, by slot name; empty if it is no known sentence. */
@@ -47,6 +65,22 @@ final class Sentences {
   /** What a consequence says in its slots, by slot name; empty if it is no known sentence. */
   Optional<Map<String, String>> consequence(String sentence) {
     return read(consequences, sentence);
+  }
+
+  /**
+   * What a condition means to the engine, in its own language; empty if it is no known sentence.
+   */
+  Optional<String> meaning(String condition) {
+    return meaning(conditions, condition);
+  }
+
+  /** What a consequence means to the engine; empty if it is no known sentence. */
+  Optional<String> doing(String consequence) {
+    return meaning(consequences, consequence);
+  }
+
+  private static Optional<String> meaning(List<Form> forms, String sentence) {
+    return forms.stream().map(form -> form.meaning(sentence)).flatMap(Optional::stream).findFirst();
   }
 
   /** The known sentence that takes the least rewording. */
@@ -97,8 +131,20 @@ final class Sentences {
     return Optional.empty();
   }
 
-  private record Form(String shown, Pattern pattern, List<String> slots) {
-    static Form of(String sentence) {
+  private record Form(String shown, Pattern pattern, List<String> slots, String drl) {
+    Optional<String> meaning(String sentence) {
+      Matcher matcher = pattern.matcher(sentence);
+      if (!matcher.matches()) {
+        return Optional.empty();
+      }
+      String meaning = drl;
+      for (int slot = 0; slot < slots.size(); slot++) {
+        meaning = meaning.replace("{" + slots.get(slot) + "}", matcher.group(slot + 1));
+      }
+      return Optional.of(meaning);
+    }
+
+    static Form of(String sentence, String drl) {
       StringBuilder pattern = new StringBuilder();
       List<String> slots = new ArrayList<>();
       Matcher slot = SLOT.matcher(sentence);
@@ -111,7 +157,7 @@ final class Sentences {
       }
       pattern.append(Pattern.quote(sentence.substring(from)));
       return new Form(
-          slot.replaceAll("…"), Pattern.compile(pattern.toString()), List.copyOf(slots));
+          slot.replaceAll("…"), Pattern.compile(pattern.toString()), List.copyOf(slots), drl);
     }
   }
 }

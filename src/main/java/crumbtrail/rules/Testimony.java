@@ -3,11 +3,17 @@ package crumbtrail.rules;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.workup.Reading;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.NavigableSet;
-import java.util.TreeSet;
+import java.util.Map;
+import java.util.NavigableMap;
+import java.util.Set;
+import java.util.TreeMap;
 import org.drools.base.InitialFact;
 import org.kie.api.definition.rule.Rule;
 import org.kie.api.runtime.rule.Match;
@@ -19,19 +25,78 @@ import org.kie.internal.event.rule.RuleEventListener;
  */
 public final class Testimony implements RuleEventListener {
   /** Sorted so that the order of firing does not show; of equals the earlier comes first. */
-  private static final Comparator<Word> ORDER =
-      Comparator.comparing((Word one) -> one.evidence().cause())
-          .thenComparing(one -> one.evidence().rule())
-          .thenComparing(one -> one.evidence().facts().toString())
-          .thenComparing(Word::number);
+  private static final Comparator<Word> ORDER = Testimony::compare;
 
+  private static final double FIRM = WrittenRule.Strength.FIRMLY.decibans();
+
+  private final Map<String, Preface> prefaces;
   private final IdentityHashMap<Match, List<Word>> heard = new IdentityHashMap<>();
+  private final Map<String, List<Word>> words = new HashMap<>();
 
   // Kept in order, since little of it changes from one what-if to the next.
-  private final NavigableSet<Word> sorted = new TreeSet<>(ORDER);
+  private final NavigableMap<String, List<Evidence>> told = new TreeMap<>();
+  private final Set<String> changed = new HashSet<>();
   private long spoken;
 
-  private record Word(Evidence evidence, long number) {}
+  /** What a rule says whatever it matched. */
+  record Preface(String strand, String lesson, String source) {}
+
+  /**
+   * @param prefaces of the rules that spoke before, by name; grows, and is shared by all
+   *     testimonies on one rule base
+   */
+  Testimony(Map<String, Preface> prefaces) {
+    this.prefaces = prefaces;
+  }
+
+  private static final class Word {
+    private final Evidence evidence;
+    private final long number;
+    private String facts;
+
+    Word(Evidence evidence, long number) {
+      this.evidence = evidence;
+      this.number = number;
+    }
+
+    Evidence evidence() {
+      return evidence;
+    }
+
+    long number() {
+      return number;
+    }
+
+    // Asked for only where one rule speaks of one cause more than once, of facts with one name.
+    String facts() {
+      if (facts == null) {
+        facts = evidence.facts().toString();
+      }
+      return facts;
+    }
+  }
+
+  private static int compare(Word one, Word other) {
+    int order = one.evidence().rule().compareTo(other.evidence().rule());
+    if (order == 0) {
+      order = byName(one.evidence().facts(), other.evidence().facts());
+    }
+    if (order == 0) {
+      order = one.facts().compareTo(other.facts());
+    }
+    return order == 0 ? Long.compare(one.number(), other.number()) : order;
+  }
+
+  // Names tell nearly all words apart, and cost far less than to write the facts out.
+  private static int byName(List<Object> some, List<Object> others) {
+    for (int at = 0; at < Math.min(some.size(), others.size()); at++) {
+      int order = Facts.name(some.get(at)).compareTo(Facts.name(others.get(at)));
+      if (order != 0) {
+        return order;
+      }
+    }
+    return Integer.compare(some.size(), others.size());
+  }
 
   /**
    * Takes down what a rule says; called from the rules.
@@ -49,19 +114,30 @@ public final class Testimony implements RuleEventListener {
     if (facts.size() > 1) {
       facts.removeIf(Bread.class::isInstance);
     }
+    Preface preface = preface(rule);
     Word word =
         new Word(
             new Evidence(
                 Catalogue.keyOf(cause),
                 rule.getName(),
-                text(rule, "strand"),
-                decibans * trust(facts),
-                text(rule, "lesson"),
-                text(rule, "source"),
+                preface.strand(),
+                weight(decibans, trust(facts)),
+                preface.lesson(),
+                preface.source(),
                 facts),
             spoken++);
     heard.computeIfAbsent(match, first -> new ArrayList<>(1)).add(word);
-    sorted.add(word);
+    words.computeIfAbsent(word.evidence().cause(), first -> new ArrayList<>()).add(word);
+    changed.add(word.evidence().cause());
+  }
+
+  private Preface preface(Rule rule) {
+    Preface known = prefaces.get(rule.getName());
+    if (known == null) {
+      known = new Preface(text(rule, "strand"), text(rule, "lesson"), text(rule, "source"));
+      prefaces.put(rule.getName(), known);
+    }
+    return known;
   }
 
   /** Called by the engine when what a rule matched is no longer so. */
@@ -77,24 +153,53 @@ public final class Testimony implements RuleEventListener {
   }
 
   private void forget(Match match) {
-    List<Word> words = heard.remove(match);
-    if (words != null) {
-      words.forEach(sorted::remove);
+    List<Word> said = heard.remove(match);
+    if (said != null) {
+      for (Word word : said) {
+        words.get(word.evidence().cause()).remove(word);
+        changed.add(word.evidence().cause());
+      }
     }
   }
 
-  /** What was heard, sorted. */
-  List<Evidence> heard() {
-    return sorted.stream().map(Word::evidence).toList();
+  /**
+   * What was heard, by cause, sorted. The list of a cause of which nothing new was heard since it
+   * was last asked is the very same list.
+   */
+  Map<String, List<Evidence>> heard() {
+    for (String cause : changed) {
+      List<Word> now = words.get(cause);
+      if (now.isEmpty()) {
+        told.remove(cause);
+      } else {
+        now.sort(ORDER);
+        List<Evidence> evidence = new ArrayList<>(now.size());
+        for (Word word : now) {
+          evidence.add(word.evidence());
+        }
+        told.put(cause, Collections.unmodifiableList(evidence));
+      }
+    }
+    changed.clear();
+    return Collections.unmodifiableMap(new LinkedHashMap<>(told));
   }
 
   // A chain is as strong as its weakest link: the least trusted reading sets the weight.
+  // Nothing is surer than what it rests on: a word beyond firm counts beyond it only as far as the
+  // reading is likelier right than wrong.
+  private static double weight(double decibans, double trust) {
+    double beyond = Math.max(0, decibans - FIRM);
+    return (decibans - beyond) * trust + beyond * Math.max(0, 2 * trust - 1);
+  }
+
   private static double trust(List<Object> facts) {
-    return facts.stream()
-        .filter(Reading.class::isInstance)
-        .mapToDouble(fact -> ((Reading) fact).trust())
-        .min()
-        .orElse(1);
+    double least = 1;
+    for (Object fact : facts) {
+      if (fact instanceof Reading reading) {
+        least = Math.min(least, reading.trust());
+      }
+    }
+    return least;
   }
 
   private static String text(Rule rule, String key) {

@@ -1,6 +1,7 @@
 package crumbtrail.rules;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A rule as its writer meant it: what must hold, and what it then says of which cause.
@@ -53,10 +54,12 @@ public record WrittenRule(
    * @param kind what it looks at
    * @param keys stable keys, or names of readings, or tags; any one of them suffices
    * @param sentence as it stands in the rule
+   * @param edges values of a reading at which the answer turns; empty where no number is named
    */
-  public record Condition(Kind kind, List<String> keys, String sentence) {
+  public record Condition(Kind kind, List<String> keys, String sentence, List<Double> edges) {
     public Condition {
       keys = List.copyOf(keys);
+      edges = List.copyOf(edges);
     }
   }
 
@@ -74,6 +77,10 @@ public record WrittenRule(
     FAINTLY(3),
     PLAINLY(6),
     FIRMLY(10),
+    /** Only for: so far beyond custom that it would be odd if it did not show. */
+    SURELY(20),
+    /** Only for: what stands on the sheet is the fault itself. */
+    BEYOND_DOUBT(30),
     /** Only against: the cause is out of the question. */
     CLEAR(20);
 
@@ -81,6 +88,16 @@ public record WrittenRule(
 
     Strength(double decibans) {
       this.decibans = decibans;
+    }
+
+    /** As rules write it. */
+    public String words() {
+      return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** The word that a rule writes so. */
+    static Strength of(String words) {
+      return valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
     }
 
     /** What the word weighs in rules/sentences, decibans; {@code Doubt} and Clear take it away. */

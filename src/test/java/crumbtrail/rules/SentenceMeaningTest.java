@@ -65,6 +65,8 @@ class SentenceMeaningTest {
             "The bulk ripeness is over 1.5 times ready",
             "The salt is far too low for this bread",
             "The salt is far too high for this bread",
+            "The salt is low beyond all custom for this bread",
+            "The salt is high beyond all custom for this bread",
             "The salt is low for this bread",
             "The salt is high for this bread",
             "The salt is usual for this bread",
@@ -89,6 +91,8 @@ class SentenceMeaningTest {
             "Suspect \"yeast dead\" faintly",
             "Suspect \"yeast dead\" plainly",
             "Suspect \"yeast dead\" firmly",
+            "Suspect \"yeast dead\" surely",
+            "Suspect \"yeast dead\" beyond doubt",
             "Doubt \"yeast dead\" faintly",
             "Doubt \"yeast dead\" plainly",
             "Doubt \"yeast dead\" firmly",
@@ -176,6 +180,23 @@ class SentenceMeaningTest {
     assertThat(placed(2.76))
         .containsExactlyInAnyOrder(
             "The salt is high for this bread", "The salt is far too high for this bread");
+  }
+
+  /** Usual 1.6 to 2.2: twice as far as far, 0.8 and 3.3. */
+  @Test
+  void beyond_all_custom_is_twice_as_far_as_far() {
+    assertThat(placed(0.79))
+        .containsExactlyInAnyOrder(
+            "The salt is low for this bread",
+            "The salt is far too low for this bread",
+            "The salt is low beyond all custom for this bread");
+    assertThat(placed(0.81)).doesNotContain("The salt is low beyond all custom for this bread");
+    assertThat(placed(3.29)).doesNotContain("The salt is high beyond all custom for this bread");
+    assertThat(placed(3.31))
+        .containsExactlyInAnyOrder(
+            "The salt is high for this bread",
+            "The salt is far too high for this bread",
+            "The salt is high beyond all custom for this bread");
   }
 
   @Test
@@ -282,6 +303,8 @@ class SentenceMeaningTest {
                 "Suspect 'yeast dead' faintly", 3.0,
                 "Suspect 'yeast dead' plainly", 6.0,
                 "Suspect 'yeast dead' firmly", 10.0,
+                "Suspect 'yeast dead' surely", 20.0,
+                "Suspect 'yeast dead' beyond doubt", 30.0,
                 "Doubt 'yeast dead' faintly", -3.0,
                 "Doubt 'yeast dead' plainly", -6.0,
                 "Doubt 'yeast dead' firmly", -10.0,

@@ -15,7 +15,7 @@ class StrengthTest {
   @ParameterizedTest
   @EnumSource(Strength.class)
   void a_word_weighs_what_its_sentence_says(Strength strength) throws IOException {
-    String word = strength.name().toLowerCase(Locale.ROOT);
+    String word = strength.words();
     assertThat(Files.readAllLines(Path.of("rules/sentences/bread.dsl")))
         .filteredOn(
             line -> line.startsWith("[then]") && line.toLowerCase(Locale.ROOT).contains(word))
