@@ -32,6 +32,13 @@ public final class Corrections {
   /** What a sheet says that says nothing. */
   static final String NOT_TOLD = "not told";
 
+  /**
+   * Below this a risk is small enough; of changes that are all enough the first of the remedies'
+   * file comes first, as it is written in the order of a kitchen: what costs least before what
+   * costs most. Our choice.
+   */
+  private static final double ENOUGH = 0.1;
+
   private final Reasoning reasoning;
   private final Catalogue catalogue;
   private final Pantry pantry;
@@ -69,7 +76,10 @@ public final class Corrections {
     corrections.sort(
         (one, other) -> {
           int verdict = one.verdict().compareTo(other.verdict());
-          return verdict != 0 ? verdict : Double.compare(one.riskAfter(), other.riskAfter());
+          return verdict != 0
+              ? verdict
+              : Double.compare(
+                  Math.max(ENOUGH, one.riskAfter()), Math.max(ENOUGH, other.riskAfter()));
         });
     return corrections;
   }

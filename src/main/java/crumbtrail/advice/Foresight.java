@@ -58,7 +58,7 @@ public record Foresight(
 
   /** Looks ahead at a sheet; signs on it are left out of account. */
   public static Foresight of(Reasoning reasoning, Catalogue catalogue, BakeSheet sheet) {
-    Trial trial = Trial.of(reasoning, sheet);
+    Trial trial = Trial.of(reasoning, sheet).inFull(reasoning);
     Workup workup = trial.workup();
     List<String> tags = workup.style().tags();
     return new Foresight(

@@ -1,5 +1,6 @@
 package crumbtrail.advice;
 
+import crumbtrail.formula.Formula;
 import crumbtrail.knowledge.KnobKind.Turns;
 import crumbtrail.knowledge.Remedy.Step;
 import crumbtrail.quantity.Amounts;
@@ -83,11 +84,7 @@ final class KnobWords {
   private String told(BakeSheet sheet, Workup workup) {
     Optional<Double> value = knob.value(sheet, workup);
     if (knob.kind().turns() == Turns.INGREDIENT) {
-      String percent = quantity(value.orElse(0.0)) + " of the flour";
-      Optional<Double> grams = knob.grams(sheet);
-      return workup.formula().scaleKnown() && grams.isPresent()
-          ? Grams.of(grams.get()) + knob.ingredientName(sheet) + " (" + percent + ")"
-          : percent;
+      return ingredient(sheet, workup.formula(), value.orElse(0.0));
     }
     if (knob.kind().turns() == Turns.TIN && value.isPresent()) {
       double piece = Knob.reading(workup, "piece weight").orElse(0.0);
@@ -99,6 +96,18 @@ final class KnobWords {
           .orElse(Corrections.NOT_TOLD);
     }
     return value.map(this::quantity).orElse(Corrections.NOT_TOLD);
+  }
+
+  // The share is that of the grams beside it. What the knob reckons with may be another: active dry
+  // yeast as instant, the water of all liquids.
+  private String ingredient(BakeSheet sheet, Formula formula, double reckoned) {
+    Optional<Double> grams = knob.grams(sheet);
+    double flour = formula.flourGrams().value();
+    if (!formula.scaleKnown() || grams.isEmpty() || flour <= 0) {
+      return quantity(reckoned) + " of the flour";
+    }
+    String share = quantity(100 * grams.get() / flour) + " of the flour";
+    return Grams.of(grams.get()) + knob.ingredientName(sheet) + " (" + share + ")";
   }
 
   private String ice(BakeSheet sheet) {

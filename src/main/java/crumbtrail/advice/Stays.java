@@ -5,6 +5,7 @@ import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Stage;
 import crumbtrail.workup.Reading;
+import crumbtrail.workup.RiseCourse;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +57,17 @@ final class Stays {
                     .map(Reading::value)
                     .findFirst())
         .or(() -> sheet.process().room().map(Quantity::value))
+        .or(() -> reckoned(workup))
         .or(() -> none() ? Optional.empty() : Optional.of(ROOM));
+  }
+
+  // Where the sheet leaves it open, the place that the course was reckoned with.
+  private Optional<Double> reckoned(Workup workup) {
+    return workup.rise().stream()
+        .flatMap(course -> course.spans().stream())
+        .filter(span -> span.name().equals(proof ? "proof" : "bulk"))
+        .map(RiseCourse.Span::place)
+        .max(Double::compare);
   }
 
   /**

@@ -2,17 +2,16 @@ package crumbtrail.advice;
 
 import crumbtrail.advice.Correction.Moved;
 import crumbtrail.advice.Correction.Verdict;
+import crumbtrail.findings.Beforehand;
 import crumbtrail.findings.Findings;
 import crumbtrail.findings.Reasoning;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.workup.Heard;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * A sheet before the bake: what can be worked out from it without its signs, and how likely each
@@ -32,29 +31,16 @@ record Trial(BakeSheet sheet, Workup workup, Findings findings) {
   /** Risks that move by less than this are not worth telling. Our choice. */
   static final double TELLING = 0.05;
 
+  /** A trial of which only the risks matter, not what speaks for them. */
   static Trial of(Reasoning reasoning, BakeSheet sheet) {
-    BakeSheet unseen = told(reasoning, sheet).unseen();
+    BakeSheet unseen = Beforehand.sheet(reasoning, sheet);
     Workup workup = reasoning.work(unseen);
-    return new Trial(unseen, workup, reasoning.foresee(workup));
+    return new Trial(unseen, workup, reasoning.prospect(workup));
   }
 
-  // Bakers tell what was done among what they saw; that stays true when nobody has looked yet.
-  private static BakeSheet told(Reasoning reasoning, BakeSheet sheet) {
-    if (sheet.seen().isEmpty()) {
-      return sheet;
-    }
-    List<String> remarks = new ArrayList<>(sheet.process().remarks());
-    Set<String> left =
-        keys(reasoning.work(sheet.unseen()).heard()).stream().collect(Collectors.toSet());
-    keys(reasoning.work(sheet).heard()).stream()
-        .filter(key -> !left.contains(key) && !remarks.contains(key))
-        .filter(key -> !reasoning.isOutcome(key))
-        .forEach(remarks::add);
-    return sheet.with(sheet.process().withRemarks(remarks));
-  }
-
-  private static List<String> keys(Heard heard) {
-    return heard.circumstances().stream().map(Heard.Circumstance::key).toList();
+  /** The same with what speaks for each risk. */
+  Trial inFull(Reasoning reasoning) {
+    return new Trial(sheet, workup, reasoning.foresee(workup));
   }
 
   double risk(String cause) {

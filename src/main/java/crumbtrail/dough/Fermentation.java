@@ -2,7 +2,6 @@ package crumbtrail.dough;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.hipparchus.ode.nonstiff.ClassicalRungeKuttaIntegrator;
 
 /**
  * What a dough does between mixing and the oven: its temperature, its yeast, its sugar, the gas it
@@ -22,9 +21,6 @@ public final class Fermentation {
   private static final double LONGEST_STEP = 20;
   private static final double STEPS = 10;
   private static final double MOST_STEPS = 500;
-
-  // Only single steps are asked of it, so that its own step does not matter.
-  private static final ClassicalRungeKuttaIntegrator STEPPER = new ClassicalRungeKuttaIntegrator(1);
 
   // Percent of flour: steps in which a dough eats more sugar than this would overshoot its last.
   private static final double SUGAR_A_STEP = 0.3;
@@ -143,15 +139,12 @@ public final class Fermentation {
     return walk.state();
   }
 
-  /**
-   * One stay under way: single steps of even length, the last one shorter. The integrator's own
-   * loop would also keep what it takes to look between two steps, which nobody asks for.
-   */
+  /** One stay under way: single steps of even length, the last one shorter. */
   private final class Walk {
     private final Flow flow;
     private final double end;
     private final double length;
-    private double[] now;
+    private final double[] now;
     private double minute;
 
     Walk(DoughState begin, Stay stay) {
@@ -167,7 +160,7 @@ public final class Fermentation {
 
     void step() {
       double next = Math.min(end, minute + length);
-      now = STEPPER.singleStep(flow, minute, now, next);
+      flow.step(minute, next, now);
       minute = next;
     }
 

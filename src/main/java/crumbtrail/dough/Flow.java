@@ -1,12 +1,11 @@
 package crumbtrail.dough;
 
-import org.hipparchus.ode.OrdinaryDifferentialEquation;
-
 /**
- * The equations of a dough during one stay, for the integrator. Time in minutes of the stay. Not
- * shared between threads.
+ * The equations of a dough during one stay, and single steps along them by the classical method of
+ * Runge and Kutta. Time in minutes of the stay. The step is written out: what a library does around
+ * it took longer than the equations. Not shared between threads.
  */
-final class Flow implements OrdinaryDifferentialEquation {
+final class Flow {
   private static final int YEAST = 0;
   private static final int STARTER = 1;
   private static final int AGE = 2;
@@ -36,7 +35,13 @@ final class Flow implements OrdinaryDifferentialEquation {
   private final DoughState begin;
   private final Fermentation.Stay stay;
 
-  // The integrator asks twice in a row at the same minute: of the middle of a step, and of its end,
+  private final double[] first = new double[SIZE];
+  private final double[] second = new double[SIZE];
+  private final double[] third = new double[SIZE];
+  private final double[] fourth = new double[SIZE];
+  private final double[] between = new double[SIZE];
+
+  // A step asks twice in a row at the same minute: of the middle of a step, and of its end,
   // which is the beginning of the next. What depends on the clock alone is worked out once.
   private double askedMinute = Double.NaN;
   private double askedCelsius;
@@ -77,13 +82,27 @@ final class Flow implements OrdinaryDifferentialEquation {
         strain(now));
   }
 
-  @Override
-  public int getDimension() {
-    return SIZE;
+  /** Moves a state from one minute to another, in place. */
+  void step(double minute, double next, double[] now) {
+    double length = next - minute;
+    double middle = minute + length / 2;
+    rates(minute, now, first);
+    rates(middle, ahead(now, length / 2, first), second);
+    rates(middle, ahead(now, length / 2, second), third);
+    rates(next, ahead(now, length, third), fourth);
+    for (int part = 0; part < SIZE; part++) {
+      now[part] += length / 6 * (first[part] + 2 * second[part] + 2 * third[part] + fourth[part]);
+    }
   }
 
-  @Override
-  public double[] computeDerivatives(double minute, double[] now) {
+  private double[] ahead(double[] now, double minutes, double[] perMinute) {
+    for (int part = 0; part < SIZE; part++) {
+      between[part] = now[part] + minutes * perMinute[part];
+    }
+    return between;
+  }
+
+  private void rates(double minute, double[] now, double[] perMinute) {
     if (minute != askedMinute) {
       askedMinute = minute;
       askedCelsius = celsius(minute);
@@ -97,7 +116,6 @@ final class Flow implements OrdinaryDifferentialEquation {
     double most = hold.most(strain(now));
     double leak = LEAK_PER_HOUR * Math.max(0, now[HELD] - most);
 
-    double[] perMinute = new double[SIZE];
     perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], celsius) / 60;
     perMinute[STARTER] =
         YeastGrowth.inSourdough(now[STARTER], celsius) * Gassing.fed(now[SUGAR]) / WELL_FED / 60;
@@ -106,7 +124,6 @@ final class Flow implements OrdinaryDifferentialEquation {
     perMinute[STARCH] = -split / 60;
     perMinute[MADE] = gas / 60;
     perMinute[HELD] = (gas * hold.kept(now[HELD], most) - leak) / 60;
-    return perMinute;
   }
 
   private double celsius(double minute) {

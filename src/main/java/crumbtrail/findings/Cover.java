@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -51,13 +52,7 @@ final class Cover {
     this.ranked = ranked;
     this.masks = masks;
     this.costs = ranked.stream().mapToDouble(Cover::cost).toArray();
-    this.partners = new BitSet[ranked.size()];
-    for (int one = 0; one < partners.length; one++) {
-      partners[one] = new BitSet();
-      for (int other = 0; other < partners.length; other++) {
-        partners[one].set(other, one != other && paired(pairs, ranked.get(one), ranked.get(other)));
-      }
-    }
+    this.partners = partners(ranked, pairs);
   }
 
   /**
@@ -132,9 +127,22 @@ final class Cover {
     }
   }
 
-  private static boolean paired(List<ActingTogether> pairs, Finding one, Finding other) {
-    List<String> both = List.of(one.cause().key(), other.cause().key());
-    return pairs.stream().anyMatch(pair -> pair.causes().containsAll(both));
+  // Of each cause the places of those that act together with it.
+  private static BitSet[] partners(List<Finding> ranked, List<ActingTogether> pairs) {
+    BitSet[] partners = new BitSet[ranked.size()];
+    Map<String, Integer> places = new HashMap<>();
+    for (int place = 0; place < partners.length; place++) {
+      partners[place] = new BitSet();
+      places.put(ranked.get(place).cause().key(), place);
+    }
+    for (ActingTogether pair : pairs) {
+      List<Integer> here =
+          pair.causes().stream().map(places::get).filter(Objects::nonNull).toList();
+      for (int one : here) {
+        here.stream().filter(other -> other != one).forEach(partners[one]::set);
+      }
+    }
+    return partners;
   }
 
   // The least that each set of signs can cost, every cause taken as if its partner were there.

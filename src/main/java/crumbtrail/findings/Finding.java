@@ -37,6 +37,7 @@ public record Finding(
 
   /** Whether anything at all speaks for it. */
   public boolean supported() {
-    return evidence.stream().anyMatch(one -> one.decibans() > 0);
+    // The strongest word for it stands first.
+    return !evidence.isEmpty() && evidence.get(0).decibans() > 0;
   }
 }

@@ -16,6 +16,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
 
 /**
@@ -57,46 +59,84 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
       Uncertain uncertain, String reading, double from, double to, double effect) {}
 
   /**
-   * Tries a sheet in the ways that it leaves open. Each open quantity is drawn from a triangle over
-   * its plausible values with its peak at the value that is reckoned with (our choice), apart from
-   * the others; every draw goes through the whole pipeline.
+   * Tries a sheet in the ways that it leaves open.
    *
    * @param findings on the sheet as it stands
    */
   public static Firmness of(
       Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings) {
-    List<Uncertain> open = Uncertainties.of(sheet, workup, reasoning.pantry());
-    if (open.isEmpty()) {
-      Map<String, Double> alone = new LinkedHashMap<>();
-      first(findings).ifPresent(key -> alone.put(key, 1.0));
-      return new Firmness(1, alone, List.of());
-    }
-    return new Firmness(
-        RUNS,
-        shares(reasoning, sheet, workup, open),
-        matters(reasoning, sheet, workup, open, findings));
+    Draws draws = new Draws(reasoning, sheet, workup, findings);
+    draws.draw(reasoning);
+    return draws.firmness(reasoning);
   }
 
-  private static Map<String, Double> shares(
-      Reasoning reasoning, BakeSheet sheet, Workup workup, List<Uncertain> open) {
-    SplittableRandom random = new SplittableRandom(SEED);
-    Map<String, Integer> times = new HashMap<>();
-    for (int run = 0; run < RUNS; run++) {
-      BakeSheet drawn = sheet;
-      for (Uncertain one : open) {
-        drawn = one.settle(drawn, triangle(one, random.nextDouble()));
+  /**
+   * The draws of one sheet. Each open quantity is drawn from a triangle over its plausible values
+   * with its peak at the value that is reckoned with (our choice), apart from the others; every
+   * draw goes through the whole pipeline. Safe for use by many threads, each with a reasoning of
+   * its own: they share the draws out among themselves, and who drew what never shows.
+   */
+  public static final class Draws {
+    private final BakeSheet sheet;
+    private final Workup workup;
+    private final Findings findings;
+    private final List<Uncertain> open;
+    private final double[][] lots;
+    private final AtomicInteger next = new AtomicInteger();
+    private final Map<String, Integer> times = new ConcurrentHashMap<>();
+
+    /** The draws of a sheet, none of them made yet. */
+    public Draws(Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings) {
+      this.sheet = sheet;
+      this.workup = workup;
+      this.findings = findings;
+      this.open = Uncertainties.of(sheet, workup, reasoning.pantry());
+      SplittableRandom random = new SplittableRandom(SEED);
+      lots = new double[open.isEmpty() ? 0 : RUNS][open.size()];
+      for (double[] lot : lots) {
+        for (int one = 0; one < lot.length; one++) {
+          lot[one] = random.nextDouble();
+        }
       }
-      first(reasoning.standing(drawn(reasoning, drawn, workup)))
-          .ifPresent(key -> times.merge(key, 1, Integer::sum));
     }
-    Map<String, Double> shares = new LinkedHashMap<>();
-    times.entrySet().stream()
-        .sorted(
-            Map.Entry.<String, Integer>comparingByValue()
-                .reversed()
-                .thenComparing(Map.Entry.comparingByKey()))
-        .forEach(entry -> shares.put(entry.getKey(), entry.getValue() / (double) RUNS));
-    return shares;
+
+    /** Draws for as long as there are any draws that nobody else has begun. */
+    public void draw(Reasoning reasoning) {
+      for (int run = next.getAndIncrement(); run < lots.length; run = next.getAndIncrement()) {
+        BakeSheet drawn = sheet;
+        for (int one = 0; one < open.size(); one++) {
+          drawn = open.get(one).settle(drawn, triangle(open.get(one), lots[run][one]));
+        }
+        first(reasoning.standing(drawn(reasoning, drawn, workup)))
+            .ifPresent(key -> times.merge(key, 1, Integer::sum));
+      }
+    }
+
+    /** What leaves the ranking open, the most telling first. */
+    public List<Matter> matters(Reasoning reasoning) {
+      return Firmness.matters(reasoning, sheet, workup, open, findings);
+    }
+
+    /** How firm the ranking is, once all have drawn. */
+    Firmness firmness(Reasoning reasoning) {
+      return firmness(matters(reasoning));
+    }
+
+    /** How firm the ranking is, once all have drawn. */
+    public Firmness firmness(List<Matter> matters) {
+      Map<String, Double> shares = new LinkedHashMap<>();
+      if (open.isEmpty()) {
+        first(findings).ifPresent(key -> shares.put(key, 1.0));
+        return new Firmness(1, shares, List.of());
+      }
+      times.entrySet().stream()
+          .sorted(
+              Map.Entry.<String, Integer>comparingByValue()
+                  .reversed()
+                  .thenComparing(Map.Entry.comparingByKey()))
+          .forEach(entry -> shares.put(entry.getKey(), entry.getValue() / (double) RUNS));
+      return new Firmness(RUNS, shares, matters);
+    }
   }
 
   // A value is no better known for having been drawn: readings keep the standing that they have on

@@ -60,6 +60,13 @@ public final class Link {
     return standings;
   }
 
+  /**
+   * Where a cause stands by its sum alone, as before a bake, when nothing has to be explained yet.
+   */
+  static Standing alone(double decibans) {
+    return new Standing(clipped(decibans, SUM_LEAST, SUM_MOST) / 10, 0, false);
+  }
+
   private static Standing standing(double unnamed, double sum, double field, boolean first) {
     double others = Math.max(odds(unnamed), field - odds(sum));
     double lead = sum - 10 * Math.log10(others);

@@ -20,11 +20,17 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Function;
 
 /**
  * What to look at next. Each question that is still open is put to the pipeline with each of its
  * answers, and weighed by what the answer is expected to teach for what it costs.
+ *
+ * <p>Safe for use by many threads, each with a reasoning of its own: they share the questions out
+ * among themselves.
  */
 public final class NextQuestions {
   /** Questions that would teach less are not worth a baker's time: our choice. */
@@ -39,7 +45,7 @@ public final class NextQuestions {
   /** How far outside the usual range an unusual amount is taken, in widths of the range. */
   private static final double OUTSIDE = 0.75;
 
-  private final Reasoning reasoning;
+  private final Function<String, List<WrittenRule>> rulesOn;
   private final Catalogue catalogue;
   private final BakeSheet sheet;
   private final Workup workup;
@@ -47,11 +53,18 @@ public final class NextQuestions {
   private final Set<String> concerned = new HashSet<>();
   private final Beliefs now;
   private final Set<String> answered = new HashSet<>();
-  private final List<Question> worth = new ArrayList<>();
+  private final Queue<Function<Reasoning, Optional<Question>>> open = new ConcurrentLinkedQueue<>();
+  private final Queue<Question> worth = new ConcurrentLinkedQueue<>();
 
-  private NextQuestions(
+  /**
+   * The questions that are open on a sheet, none of them weighed yet.
+   *
+   * @param findings on the sheet as it stands
+   * @param passed what was asked before, to no avail
+   */
+  public NextQuestions(
       Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings, Set<String> passed) {
-    this.reasoning = reasoning;
+    this.rulesOn = reasoning::rulesOn;
     this.catalogue = reasoning.catalogue();
     this.sheet = sheet;
     this.workup = workup;
@@ -64,6 +77,9 @@ public final class NextQuestions {
     answered.addAll(passed);
     workup.heard().signs().forEach(sign -> answered.add(sign.key()));
     workup.heard().circumstances().forEach(one -> answered.add(one.key()));
+    circumstances();
+    readings();
+    signs();
   }
 
   /**
@@ -81,10 +97,22 @@ public final class NextQuestions {
       Set<String> passed,
       int most) {
     NextQuestions next = new NextQuestions(reasoning, sheet, workup, findings, passed);
-    next.signs();
-    next.circumstances();
-    next.readings();
-    return next.worth.stream()
+    next.weigh(reasoning);
+    return next.best(most);
+  }
+
+  /** Weighs questions for as long as there are any that nobody else has begun. */
+  public void weigh(Reasoning reasoning) {
+    Function<Reasoning, Optional<Question>> next = open.poll();
+    while (next != null) {
+      next.apply(reasoning).ifPresent(worth::add);
+      next = open.poll();
+    }
+  }
+
+  /** The best of those weighed, best first; the order in which they were weighed never shows. */
+  public List<Question> best(int most) {
+    return worth.stream()
         .sorted(
             Comparator.comparingDouble(Question::worth).reversed().thenComparing(Question::about))
         .limit(most)
@@ -95,20 +123,22 @@ public final class NextQuestions {
     for (SignKind sign : catalogue.knowledge().signs()) {
       QuestionKind kind = catalogue.question(sign.key()).orElseGet(() -> QuestionKind.plain(sign));
       if (open(kind) && bears(sign.key())) {
-        put(
-            kind,
-            kind.how() == null ? sign.look() : kind.how(),
-            kind.cost() == null ? Cost.of(sign.place()) : kind.cost(),
-            yesNo(kind),
-            List.of(
-                beliefs(seen(sign.key(), true)),
-                heedsNo(sign.key()) ? beliefs(seen(sign.key(), false)) : now));
+        open.add(
+            reasoning ->
+                worth(
+                    kind,
+                    kind.how() == null ? sign.look() : kind.how(),
+                    kind.cost() == null ? Cost.of(sign.place()) : kind.cost(),
+                    yesNo(kind),
+                    List.of(
+                        beliefs(seen(reasoning, sign.key(), true)),
+                        heedsNo(sign.key()) ? beliefs(seen(reasoning, sign.key(), false)) : now)));
       }
     }
   }
 
   // No model asks what was seen, so the numbers stand as they were worked out.
-  private Findings seen(String sign, boolean yes) {
+  private Findings seen(Reasoning reasoning, String sign, boolean yes) {
     List<Heard.Sign> signs = new ArrayList<>(workup.heard().signs());
     signs.add(new Heard.Sign(sign, yes, Degree.PLAIN, sign));
     Heard heard = new Heard(signs, workup.heard().circumstances(), workup.heard().notUnderstood());
@@ -128,14 +158,18 @@ public final class NextQuestions {
       if (catalogue.circumstance(kind.about()).isPresent()
           && open(kind)
           && (bears(kind.about()) || (kind.no() != null && bears(kind.no())))) {
-        Beliefs yes = beliefs(answered(answer(kind, true)));
-        Beliefs no = kind.no() == null ? now : beliefs(answered(answer(kind, false)));
-        put(kind, kind.how(), kind.cost(), yesNo(kind), List.of(yes, no));
+        open.add(reasoning -> circumstance(reasoning, kind));
       }
     }
   }
 
-  private Findings answered(BakeSheet altered) {
+  private Optional<Question> circumstance(Reasoning reasoning, QuestionKind kind) {
+    Beliefs yes = beliefs(answered(reasoning, answer(kind, true)));
+    Beliefs no = kind.no() == null ? now : beliefs(answered(reasoning, answer(kind, false)));
+    return worth(kind, kind.how(), kind.cost(), yesNo(kind), List.of(yes, no));
+  }
+
+  private static Findings answered(Reasoning reasoning, BakeSheet altered) {
     return reasoning.standing(reasoning.work(altered));
   }
 
@@ -149,12 +183,14 @@ public final class NextQuestions {
       if (reading.isPresent() && open(kind) && missing(kind.about())) {
         Optional<Style.Range> usual =
             workup.style().range(kind.about()).or(() -> Optional.ofNullable(reading.get().usual()));
-        usual.ifPresent(range -> reading(kind, reading.get(), range));
+        usual.ifPresent(
+            range -> open.add(reasoning -> reading(reasoning, kind, reading.get(), range)));
       }
     }
   }
 
-  private void reading(QuestionKind kind, ReadingKind reading, Style.Range usual) {
+  private Optional<Question> reading(
+      Reasoning reasoning, QuestionKind kind, ReadingKind reading, Style.Range usual) {
     double width = Math.max(usual.high() - usual.low(), 0.1 * Math.abs(usual.high()));
     double[] amounts = {
       Math.max(0, usual.low() - OUTSIDE * width), usual.middle(), usual.high() + OUTSIDE * width
@@ -164,24 +200,24 @@ public final class NextQuestions {
       String text = String.format(Locale.ROOT, "%.4g %s", amount, reading.unit());
       Answers.with(sheet, catalogue, kind.about(), text)
           .sheet()
-          .map(altered -> beliefs(answered(altered)))
+          .map(altered -> beliefs(answered(reasoning, altered)))
           .ifPresent(answers::add);
     }
-    if (answers.size() == amounts.length) {
-      put(kind, kind.how(), kind.cost(), LOW_USUAL_HIGH, answers);
-    }
+    return answers.size() == amounts.length
+        ? worth(kind, kind.how(), kind.cost(), LOW_USUAL_HIGH, answers)
+        : Optional.empty();
   }
 
   // A question that no rule ties to a leading cause, or to a coarser form of one, is not tried.
   private boolean bears(String key) {
-    return reasoning.rulesOn(key).stream()
+    return rulesOn.apply(key).stream()
         .flatMap(rule -> rule.verdicts().stream())
         .anyMatch(verdict -> concerned.contains(verdict.cause()));
   }
 
   // Where no rule looks for its absence, a no leaves everything as it is.
   private boolean heedsNo(String sign) {
-    return reasoning.rulesOn(sign).stream()
+    return rulesOn.apply(sign).stream()
         .anyMatch(
             rule ->
                 rule.looksAt(WrittenRule.Kind.SIGN_ABSENT, sign)
@@ -221,12 +257,13 @@ public final class NextQuestions {
                 one -> one.name().equals(key) && one.known() != Known.ASSUMED && one.value() > 0);
   }
 
-  private void put(
+  private Optional<Question> worth(
       QuestionKind kind, String how, Cost cost, double[] shares, List<Beliefs> answers) {
     double bits = now.bits(shares, answers);
-    if (bits >= LEAST_BITS) {
-      worth.add(new Question(kind.about(), kind.ask(), how, bits, cost, kind.field() != null));
-    }
+    return bits < LEAST_BITS
+        ? Optional.empty()
+        : Optional.of(
+            new Question(kind.about(), kind.ask(), how, bits, cost, kind.field() != null));
   }
 
   private Beliefs beliefs(Findings findings) {

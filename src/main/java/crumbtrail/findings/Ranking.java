@@ -9,7 +9,6 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -25,6 +24,9 @@ public final class Ranking {
   /** The weight of a plain word; less than this does not single out a finer cause. */
   private static final double PLAIN = 5;
 
+  /** Likelier than not. */
+  private static final double EVEN = 0.5;
+
   /** That nothing speaks for a cause speaks against it, as plainly as a plain word. Our choice. */
   private static final double SILENCE = 6;
 
@@ -33,6 +35,9 @@ public final class Ranking {
       Comparator.comparingDouble((Evidence one) -> -Math.abs(one.decibans()))
           .thenComparing(Evidence::rule)
           .thenComparing(one -> one.facts().toString());
+
+  private static final Comparator<Evidence> FOR_BEFORE_AGAINST =
+      Comparator.comparingDouble(Evidence::decibans).reversed().thenComparing(STRONGEST_FIRST);
 
   private final Catalogue catalogue;
   private final Weights weights;
@@ -63,12 +68,25 @@ public final class Ranking {
    * @param tags tags of the bread's style
    */
   public Findings rank(List<Evidence> evidence, Set<String> seen, Collection<String> tags) {
-    Map<String, List<Evidence>> byCause =
-        evidence.stream().map(weights::weigh).collect(Collectors.groupingBy(Evidence::cause));
+    return rank(
+        evidence.stream().collect(Collectors.groupingBy(Evidence::cause)),
+        seen,
+        tags,
+        new Ledger());
+  }
+
+  /**
+   * The same, where little has changed since the last time.
+   *
+   * @param heard what the rules said, by cause
+   * @param ledger what was found out the last time
+   */
+  Findings rank(
+      Map<String, List<Evidence>> heard, Set<String> seen, Collection<String> tags, Ledger ledger) {
     List<Finding> supported = new ArrayList<>();
     List<Finding> unsupported = new ArrayList<>();
     for (Cause cause : catalogue.knowledge().causes()) {
-      Finding finding = finding(cause, weights.prior(cause, tags), witnesses(cause, byCause));
+      Finding finding = finding(cause, weights.prior(cause, tags), heard, ledger);
       if (finding.supported()) {
         supported.add(finding);
       } else {
@@ -113,30 +131,70 @@ public final class Ranking {
             weights.calibration().unnamed(),
             supported.stream().mapToDouble(Finding::decibans).toArray());
     List<Finding> believed = new ArrayList<>();
+    Set<String> claimed = new HashSet<>();
+    double above = 1;
     for (int place = 0; place < standings.length; place++) {
-      believed.add(
-          supported.get(place).believed(standings[place].probability(weights.calibration())));
+      Finding finding = supported.get(place);
+      double placed = standings[place].probability(weights.calibration());
+      // No more than the cause that stands above it: the order is that of the sums.
+      above = Math.min(above, Math.max(placed, foreseen(finding, claimed)));
+      believed.add(finding.believed(above));
+      for (Evidence one : finding.evidence()) {
+        if (one.decibans() > 0) {
+          claimed.add(one.strand());
+        }
+      }
     }
     return believed;
+  }
+
+  // Findings on a cause hang on what was said of it and of those that it refines, and on its prior.
+  private Finding finding(
+      Cause cause, double prior, Map<String, List<Evidence>> heard, Ledger ledger) {
+    return ledger.finding(
+        cause,
+        prior,
+        heard,
+        this::coarser,
+        weights::weigh,
+        weighed -> finding(cause, prior, witnesses(weighed)));
+  }
+
+  // A rival takes from a cause what both account for, the signs above all, and not what numbers and
+  // tales say of that cause and of none above it: what was by itself likelier than not before the
+  // bake stays as likely, but for what speaks against it. Fainter causes do not strike each time;
+  // where the signs point elsewhere they did not.
+  private double foreseen(Finding finding, Set<String> claimed) {
+    double shared = 0;
+    for (Evidence one : finding.evidence()) {
+      if (one.decibans() > 0 && (claimed.contains(one.strand()) || restsOnSign(one))) {
+        shared += one.decibans();
+      }
+    }
+    double alone =
+        Link.alone(finding.decibans() - shared).probability(weights.calibration().beforehand());
+    return alone > EVEN ? alone : 0;
   }
 
   // A scalded yeast is a dead yeast, and a dough with dead yeast is one that was not proofed: what
   // shows the coarser cause shows the finer one too, once something on the sheet (a number, a
   // circumstance) points to the finer cause itself.
-  private List<Evidence> witnesses(Cause cause, Map<String, List<Evidence>> byCause) {
-    List<Evidence> own = byCause.getOrDefault(cause.key(), List.of());
-    if (cause.refines().isEmpty() || own.stream().noneMatch(Ranking::pointed)) {
+  private static List<Evidence> witnesses(List<List<Evidence>> weighed) {
+    List<Evidence> own = weighed.get(0);
+    if (weighed.size() == 1 || own.stream().noneMatch(Ranking::pointed)) {
       return own;
     }
     List<Evidence> all = new ArrayList<>(own);
     // A rule that speaks of the finer cause itself has had its say.
     Set<String> heard = own.stream().map(Evidence::rule).collect(Collectors.toSet());
-    for (String key : coarser(cause, new HashSet<>(Set.of(cause.key())))) {
-      byCause.getOrDefault(key, List.of()).stream()
-          .filter(one -> !heard.contains(one.rule()))
-          .forEach(all::add);
+    for (List<Evidence> coarser : weighed.subList(1, weighed.size())) {
+      coarser.stream().filter(one -> !heard.contains(one.rule())).forEach(all::add);
     }
     return all;
+  }
+
+  private Set<String> coarser(Cause cause) {
+    return coarser(cause, new HashSet<>(Set.of(cause.key())));
   }
 
   private Set<String> coarser(Cause cause, Set<String> known) {
@@ -151,8 +209,23 @@ public final class Ranking {
   }
 
   private static boolean pointed(Evidence evidence) {
-    return evidence.decibans() >= PLAIN
-        && evidence.facts().stream().anyMatch(fact -> !(fact instanceof SignFact));
+    if (evidence.decibans() >= PLAIN) {
+      for (Object fact : evidence.facts()) {
+        if (!(fact instanceof SignFact)) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean restsOnSign(Evidence evidence) {
+    for (Object fact : evidence.facts()) {
+      if (fact instanceof SignFact) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding finding(Cause cause, double prior, List<Evidence> evidence) {
@@ -175,17 +248,18 @@ public final class Ranking {
   // Rules on the same observation are one witness: its strongest word for and its strongest word
   // against are heard.
   private static List<Evidence> counted(List<Evidence> evidence) {
-    Map<String, Evidence> strongest = new LinkedHashMap<>();
+    Map<String, Evidence> speaking = new HashMap<>();
+    Map<String, Evidence> against = new HashMap<>();
     for (Evidence one : evidence) {
-      String side = (one.decibans() > 0 ? "for " : "against ") + one.strand();
-      strongest.merge(
-          side, one, (old, other) -> STRONGEST_FIRST.compare(old, other) <= 0 ? old : other);
+      (one.decibans() > 0 ? speaking : against)
+          .merge(
+              one.strand(),
+              one,
+              (old, other) -> STRONGEST_FIRST.compare(old, other) <= 0 ? old : other);
     }
-    return strongest.values().stream()
-        .sorted(
-            Comparator.comparingDouble(Evidence::decibans)
-                .reversed()
-                .thenComparing(STRONGEST_FIRST))
-        .toList();
+    List<Evidence> counted = new ArrayList<>(speaking.values());
+    counted.addAll(against.values());
+    counted.sort(FOR_BEFORE_AGAINST);
+    return counted;
   }
 }

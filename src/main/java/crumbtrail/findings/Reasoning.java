@@ -2,7 +2,6 @@ package crumbtrail.findings;
 
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.pantry.Pantry;
-import crumbtrail.rules.Evidence;
 import crumbtrail.rules.Facts;
 import crumbtrail.rules.RuleBase;
 import crumbtrail.rules.RuleRun;
@@ -11,10 +10,7 @@ import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Heard;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -30,7 +26,10 @@ public final class Reasoning implements AutoCloseable {
   private final Ranking ranking;
   private final Ranking beforehand;
   private final RuleRun run;
-  private final Map<List<Object>, Findings> standings = new HashMap<>();
+  private final Ledger hindsight = new Ledger();
+  private final Ledger foresight = new Ledger();
+  private final Alike standings;
+  private final Alike prospects;
 
   /**
    * @param workups works sheets out
@@ -43,6 +42,8 @@ public final class Reasoning implements AutoCloseable {
     this.ranking = ranking;
     this.beforehand = ranking.beforehand();
     this.run = rules.open();
+    this.standings = new Alike(rules.sights());
+    this.prospects = new Alike(rules.sights());
   }
 
   /** What can be worked out from a sheet. */
@@ -52,25 +53,16 @@ public final class Reasoning implements AutoCloseable {
 
   /** What the rules make of a workup. */
   public Findings judge(Workup workup) {
-    return rank(workup, run.evidence(Facts.of(workup)));
+    return rank(workup, Facts.of(workup));
   }
 
   /**
-   * What the rules make of a workup, where only causes and probabilities matter: what the evidence
-   * says of readings may be that of another what-if. Of a few hundred what-ifs most have the same
-   * rules speak with the same weight, and are ranked once.
+   * What the rules make of a workup, where only causes and probabilities matter: the readings that
+   * the evidence shows may be those of another what-if. Of a few hundred what-ifs most look the
+   * same to the rules, and are judged once.
    */
   Findings standing(Workup workup) {
-    List<Evidence> evidence = run.evidence(Facts.of(workup));
-    List<Object> words = new ArrayList<>(3 * evidence.size() + 2);
-    words.add(workup.style().tags());
-    words.add(seen(workup));
-    for (Evidence one : evidence) {
-      words.add(one.rule());
-      words.add(one.cause());
-      words.add(one.decibans());
-    }
-    return standings.computeIfAbsent(words, first -> rank(workup, evidence));
+    return standings.alike(workup, facts -> rank(workup, facts));
   }
 
   /**
@@ -79,8 +71,24 @@ public final class Reasoning implements AutoCloseable {
    * @param workup of a sheet without signs
    */
   public Findings foresee(Workup workup) {
-    Workup ahead = Beforehand.of(catalogue(), workup);
-    return beforehand.rank(run.evidence(Facts.of(ahead)), Set.of(), ahead.style().tags());
+    return foreseen(workup, Facts.of(ahead(workup)));
+  }
+
+  /**
+   * The same where only causes and probabilities matter; see {@link #standing}.
+   *
+   * @param workup of a sheet without signs
+   */
+  public Findings prospect(Workup workup) {
+    return prospects.alike(ahead(workup), facts -> foreseen(workup, facts));
+  }
+
+  private Findings foreseen(Workup workup, List<Object> facts) {
+    return beforehand.rank(run.evidence(facts), Set.of(), workup.style().tags(), foresight);
+  }
+
+  private Workup ahead(Workup workup) {
+    return Beforehand.of(catalogue(), workup);
   }
 
   /** Whether a circumstance speaks of the finished loaf. */
@@ -88,8 +96,8 @@ public final class Reasoning implements AutoCloseable {
     return Beforehand.isOutcome(catalogue(), circumstance);
   }
 
-  private Findings rank(Workup workup, List<Evidence> evidence) {
-    return ranking.rank(evidence, seen(workup), workup.style().tags());
+  private Findings rank(Workup workup, List<Object> facts) {
+    return ranking.rank(run.evidence(facts), seen(workup), workup.style().tags(), hindsight);
   }
 
   private static Set<String> seen(Workup workup) {

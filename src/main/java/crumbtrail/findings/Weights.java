@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a rule's word weighs. A rule that rests on one sign alone is weighed against the published
@@ -41,13 +42,21 @@ public final class Weights {
 
   private final Catalogue catalogue;
   private final Calibration calibration;
-  private final Map<String, Set<String>> byPair = new HashMap<>();
+  private final Map<String, Map<String, Set<String>>> byPair = new HashMap<>();
   private final Map<String, Set<String>> byCause = new HashMap<>();
   private final Map<String, Integer> bySign = new HashMap<>();
   private final Map<String, String> lineages;
   private final double all;
+  private final @Nullable String left;
+  private final Map<String, Double> kitchen;
 
-  private Weights(Catalogue catalogue, Calibration calibration, String left) {
+  private Weights(
+      Catalogue catalogue,
+      Calibration calibration,
+      @Nullable String left,
+      Map<String, Double> kitchen) {
+    this.left = left;
+    this.kitchen = Map.copyOf(kitchen);
     this.catalogue = catalogue;
     this.calibration = calibration;
     this.lineages =
@@ -57,7 +66,8 @@ public final class Weights {
       String lineage = lineages.getOrDefault(pair.source(), pair.source());
       if (!lineage.equals(left)
           && byPair
-              .computeIfAbsent(pair(pair.sign(), pair.cause()), key -> new HashSet<>())
+              .computeIfAbsent(pair.sign(), sign -> new HashMap<>())
+              .computeIfAbsent(pair.cause(), cause -> new HashSet<>())
               .add(lineage)) {
         byCause.computeIfAbsent(pair.cause(), key -> new HashSet<>()).add(lineage);
         bySign.merge(pair.sign(), 1, Integer::sum);
@@ -68,17 +78,26 @@ public final class Weights {
 
   /** The weights of a catalogue, with all its published tables and its calibration. */
   public static Weights of(Catalogue catalogue) {
-    return new Weights(catalogue, catalogue.knowledge().calibration(), null);
+    return new Weights(catalogue, catalogue.knowledge().calibration(), null, Map.of());
   }
 
   /** The same with another calibration. */
   public Weights with(Calibration other) {
-    return new Weights(catalogue, other, null);
+    return new Weights(catalogue, other, left, kitchen);
   }
 
   /** The weights as they would be had the tables of one lineage never been published. */
   public Weights without(String lineage) {
-    return new Weights(catalogue, calibration, lineage);
+    return new Weights(catalogue, calibration, lineage, kitchen);
+  }
+
+  /**
+   * The weights in one kitchen.
+   *
+   * @param decibans by how much the log-odds of causes differ from those of all kitchens, by key
+   */
+  public Weights in(Map<String, Double> decibans) {
+    return new Weights(catalogue, calibration, left, decibans);
   }
 
   /** The numbers behind the weights. */
@@ -88,7 +107,7 @@ public final class Weights {
 
   /** Names of the lineages that name this cause for this sign. */
   public Set<String> lineages(String sign, String cause) {
-    return Set.copyOf(byPair.getOrDefault(pair(sign, cause), Set.of()));
+    return Set.copyOf(naming(sign, cause));
   }
 
   /**
@@ -98,7 +117,9 @@ public final class Weights {
    */
   public double prior(Cause cause, Collection<String> tags) {
     double middle = Prior.COMMON.decibans();
-    return middle + calibration.priorShare() * (cause.prior(tags).decibans() - middle);
+    return middle
+        + calibration.priorShare() * (cause.prior(tags).decibans() - middle)
+        + kitchen.getOrDefault(cause.key(), 0.0);
   }
 
   /**
@@ -138,8 +159,8 @@ public final class Weights {
    * speak of the cause name the sign than tables at large do. Empty where no table names the pair.
    */
   Optional<Double> published(String sign, String cause) {
-    Set<String> naming = byPair.get(pair(sign, cause));
-    if (naming == null) {
+    Set<String> naming = naming(sign, cause);
+    if (naming.isEmpty()) {
       return Optional.empty();
     }
     double usual = (bySign.get(sign) + HALF) / (all + 10);
@@ -149,7 +170,7 @@ public final class Weights {
     return Optional.of(Math.max(-STRONGEST, Math.min(STRONGEST, weight)));
   }
 
-  private static String pair(String sign, String cause) {
-    return sign + " " + cause;
+  private Set<String> naming(String sign, String cause) {
+    return byPair.getOrDefault(sign, Map.of()).getOrDefault(cause, Set.of());
   }
 }

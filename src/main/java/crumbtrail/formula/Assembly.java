@@ -240,6 +240,7 @@ final class Assembly {
       }
       return List.of();
     }
+    notes.assumePoint(written);
     Level grams = line.grams().get();
     if (known.isEmpty()) {
       notes.notUnderstood(

@@ -5,9 +5,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Collects what has to be said beside the numbers while one formula is worked. */
 final class Notes {
+  private static final Pattern THOUSANDS =
+      Pattern.compile("(?<![\\d.,])([1-9])\\.(\\d{3})\\s?(g|gr|grams?|ml|millilit(?:re|er)s?)\\b");
+
   private final List<Formula.NotUnderstood> notUnderstood = new ArrayList<>();
   private final List<Formula.Contradiction> contradictions = new ArrayList<>();
   private final Set<String> assumptions = new LinkedHashSet<>();
@@ -22,6 +27,26 @@ final class Notes {
 
   void assume(String what) {
     assumptions.add(what);
+  }
+
+  /**
+   * Where a point with three figures after it may part thousands, as it does in half of Europe, it
+   * is said how it was read.
+   */
+  void assumePoint(String written) {
+    Matcher point = THOUSANDS.matcher(written);
+    if (point.find()) {
+      String figures = point.group(1) + "." + point.group(2);
+      String whole = point.group(1) + point.group(2) + " " + point.group(3);
+      assume(
+          "\""
+              + written
+              + "\": "
+              + figures
+              + " is read with a decimal point; if it is to be "
+              + whole
+              + ", write it without the point");
+    }
   }
 
   List<Formula.NotUnderstood> notUnderstood() {

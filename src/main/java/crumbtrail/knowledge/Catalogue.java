@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** Finds catalogue entries by key. Immutable; safe for use by many threads. */
@@ -18,6 +19,9 @@ public final class Catalogue {
   private final Map<String, Source> sources;
   private final Map<String, QuestionKind> questions;
   private final Map<String, Map<String, String>> names = new LinkedHashMap<>();
+
+  // As many as there are in the files, and each report names them by the hundred.
+  private final Map<String, String> cited = new ConcurrentHashMap<>();
 
   /**
    * @param knowledge the catalogues
@@ -96,6 +100,10 @@ public final class Catalogue {
    * @return the works by author, title and year, joined by semicolons
    */
   public String cited(String citation) {
+    return cited.computeIfAbsent(citation, this::writtenOut);
+  }
+
+  private String writtenOut(String citation) {
     return List.of(citation.split(";")).stream()
         .map(String::trim)
         .map(id -> sources.containsKey(id) ? sources.get(id).cited() : id)

@@ -105,14 +105,30 @@ public record Turn(KnobKind knob, double low, double high) {
     return line.length() <= LONGEST ? line : line.substring(0, LONGEST) + "…";
   }
 
-  /** All that the knob can be turned, as a baker would write it: "0..5%". */
-  public static String example(KnobKind knob) {
+  /**
+   * From half to one and a half times a value, as far as the knob goes; all of it around nought.
+   */
+  public static Turn around(KnobKind knob, double own) {
+    double low = knob.settable(own * 0.5);
+    double high = knob.settable(own * 1.5);
+    return own > 0 && high - low >= 2 * knob.step()
+        ? new Turn(knob, low, high)
+        : new Turn(knob, knob.low(), knob.high());
+  }
+
+  /** The range as a baker would write it: "0..5%". */
+  public String written() {
     return String.format(
         Locale.ROOT,
         "%s..%s%s",
-        Numbers.plain(knob.low()),
-        Numbers.plain(knob.high()),
+        Numbers.plain(low),
+        Numbers.plain(high),
         knob.unit().equals("%") ? "%" : " " + knob.unit());
+  }
+
+  /** All that the knob can be turned, as a baker would write it: "0..5%". */
+  public static String example(KnobKind knob) {
+    return new Turn(knob, knob.low(), knob.high()).written();
   }
 
   /** A value of this knob with its unit. */

@@ -6,9 +6,9 @@ import crumbtrail.lessons.Variation.Measure;
 import crumbtrail.lessons.Variation.Named;
 import crumbtrail.lessons.Variation.Point;
 import crumbtrail.lessons.Variation.Tipping;
+import crumbtrail.quantity.Amounts;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.apache.commons.text.WordUtils;
@@ -156,7 +156,7 @@ public final class VariationText {
 
   private static String value(Point point, Measure measure) {
     Double value = point.readings().get(measure.name());
-    return value == null ? "–" : String.format(Locale.ROOT, "%." + measure.decimals() + "f", value);
+    return value == null ? "–" : Amounts.fixed(value, measure.decimals());
   }
 
   // Every point is in the JSON; a screen holds a dozen, with both ends and the sheet's own.

@@ -3,6 +3,7 @@ package crumbtrail.lessons;
 import crumbtrail.advice.Knob;
 import crumbtrail.advice.PredictedSigns.Predicted;
 import crumbtrail.knowledge.ReadingKind;
+import crumbtrail.knowledge.Remedy;
 import crumbtrail.knowledge.Style;
 import crumbtrail.lessons.Variation.Measure;
 import crumbtrail.lessons.Variation.Named;
@@ -15,8 +16,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** Picks out what moved along a range and puts it into the shape of a variation. */
 final class VariationWriter {
@@ -28,6 +31,9 @@ final class VariationWriter {
 
   /** A change of less than this share of what is usual is not shown (our choice). */
   private static final double MOVED = 0.05;
+
+  /** A likelihood that moves by less does not move (our choice). */
+  private static final double STILL = 0.01;
 
   private final Pipeline pipeline;
   private final List<Stand> stands;
@@ -43,7 +49,7 @@ final class VariationWriter {
       Pipeline pipeline, Bench bench, Turn turn, Optional<Double> own, List<Stand> stands) {
     Knob knob = pipeline.knobs().named(turn.knob().key()).orElseThrow();
     VariationWriter writer = new VariationWriter(pipeline, stands);
-    List<String> causes = writer.causes();
+    List<String> causes = writer.causes(turn.knob().key());
     List<Measure> readings = writer.readings(turn.knob().reading());
     List<String> shown = writer.shownSigns();
     return new Variation(
@@ -80,15 +86,24 @@ final class VariationWriter {
     return points;
   }
 
-  private List<String> causes() {
+  // Those first that a baker would turn this very knob against, if they move at all.
+  private List<String> causes(String knob) {
     TreeSet<String> all = new TreeSet<>();
     stands.forEach(stand -> stand.findings().ranked().forEach(one -> all.add(one.cause().key())));
+    Set<String> own =
+        pipeline.catalogue().knowledge().remedies().stream()
+            .filter(remedy -> knob.equals(remedy.turn()))
+            .map(Remedy::cause)
+            .filter(key -> moved(stand -> stand.probability(key)) >= STILL)
+            .collect(Collectors.toSet());
     return all.stream()
-        .filter(key -> most(stand -> stand.probability(key)) >= LEAST)
+        .filter(key -> own.contains(key) || most(stand -> stand.probability(key)) >= LEAST)
         .sorted(
             byMost(
                 key ->
-                    moved(stand -> stand.probability(key)) + most(stand -> stand.probability(key))))
+                    (own.contains(key) ? 2 : 0)
+                        + moved(stand -> stand.probability(key))
+                        + most(stand -> stand.probability(key))))
         .limit(SHOWN)
         .toList();
   }

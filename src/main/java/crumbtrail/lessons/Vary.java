@@ -113,6 +113,18 @@ public final class Vary {
     }
   }
 
+  /** For every knob by its key, the range around where the bake stands on it. */
+  public Map<String, Turn> around(BakeSheet sheet) {
+    try (Reasoning reasoning = pipeline.open()) {
+      Bench bench = new Bench(pipeline, reasoning, sheet);
+      Map<String, Turn> ranges = new LinkedHashMap<>();
+      for (Knob knob : pipeline.knobs().all()) {
+        ranges.put(knob.kind().key(), Turn.around(knob.kind(), bench.own(knob).orElse(0.0)));
+      }
+      return ranges;
+    }
+  }
+
   private Knob knob(Turn turn) {
     return pipeline.knobs().named(turn.knob().key()).orElseThrow();
   }

@@ -1,5 +1,6 @@
 package crumbtrail.oven;
 
+import crumbtrail.memory.Recent;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -12,7 +13,16 @@ import java.util.OptionalDouble;
  * taken off) and as long as stability allows.
  */
 public final class Bake {
-  private static final BakeMemory MEMORY = new BakeMemory();
+  // Most what-ifs of a sheet change nothing of the piece or of the oven, and a bake is the dearest
+  // thing to work out. A course takes some kilobytes.
+  private static final Recent<Asked, BakeCourse> LATELY = new Recent<>(256);
+
+  /** All that a bake hangs on. */
+  private record Asked(Loaf loaf, double start, List<OvenStage> stages, double metres) {
+    Asked {
+      stages = List.copyOf(stages);
+    }
+  }
 
   private Bake() {}
 
@@ -27,8 +37,8 @@ public final class Bake {
    *     or height out of all reason
    */
   public static BakeCourse of(Loaf loaf, double start, List<OvenStage> stages, double metres) {
-    return MEMORY.of(
-        new BakeMemory.Asked(loaf, start, stages, metres),
+    return LATELY.of(
+        new Asked(loaf, start, stages, metres),
         asked -> of(asked.loaf(), asked.start(), asked.stages(), asked.metres(), Constants.USUAL));
   }
 

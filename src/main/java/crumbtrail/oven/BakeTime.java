@@ -32,8 +32,9 @@ public final class BakeTime {
    */
   public static double wanted(
       double usualMinutes, double usualCelsius, double usualGrams, double celsius, double grams) {
-    double here = minutes(Loaf.hearth(grams), OvenStage.still(0, celsius), 0);
-    return usualMinutes * here / UsualBakes.minutes(usualCelsius, usualGrams);
+    return usualMinutes
+        * HearthBakes.minutes(celsius, grams)
+        / HearthBakes.minutes(usualCelsius, usualGrams);
   }
 
   /** The same for loaves of another shape, made from their grams. */

@@ -1,5 +1,6 @@
 package crumbtrail.oven;
 
+import crumbtrail.memory.Recent;
 import java.util.OptionalDouble;
 
 /**
@@ -34,6 +35,15 @@ public final class Cooling {
   private static final double MOIST_AIR = 0.5;
   private static final double LONGEST = 24 * 60;
 
+  /** A core that is so near to the room, °C, is as cold as it gets, and no longer followed. */
+  private static final double COLD = 0.2;
+
+  // A loaf from a bake that is remembered is the same loaf, and most what-ifs leave its cooling
+  // alone.
+  private static final Recent<Asked, Double> LATELY = new Recent<>(256);
+
+  private record Asked(HotLoaf hot, double minutes, double room, Lying lying) {}
+
   private Cooling() {}
 
   /**
@@ -44,7 +54,16 @@ public final class Cooling {
    * @param room temperature of the air, °C
    */
   public static double coreAfter(HotLoaf hot, double minutes, double room, Lying lying) {
-    return after(hot, minutes, room, lying).core();
+    check(minutes);
+    return LATELY.of(new Asked(hot, minutes, room, lying), Cooling::core);
+  }
+
+  private static double core(Asked asked) {
+    CoolingRun run = new CoolingRun(asked.hot(), surroundings(asked.room(), asked.lying()));
+    while (run.minute() < asked.minutes() && Math.abs(run.core() - asked.room()) > COLD) {
+      run.advance(Math.min(CoolingRun.TICK, asked.minutes() - run.minute()));
+    }
+    return run.core();
   }
 
   /** Weight lost while cooling, percent of the dough. */
@@ -53,14 +72,18 @@ public final class Cooling {
   }
 
   private static CoolingRun after(HotLoaf hot, double minutes, double room, Lying lying) {
-    if (!(minutes >= 0 && minutes <= LONGEST)) {
-      throw new IllegalArgumentException("minutes of cooling are 0 to 1440, not " + minutes);
-    }
+    check(minutes);
     CoolingRun run = new CoolingRun(hot, surroundings(room, lying));
     while (run.minute() < minutes) {
       run.advance(Math.min(CoolingRun.TICK, minutes - run.minute()));
     }
     return run;
+  }
+
+  private static void check(double minutes) {
+    if (!(minutes >= 0 && minutes <= LONGEST)) {
+      throw new IllegalArgumentException("minutes of cooling are 0 to 1440, not " + minutes);
+    }
   }
 
   /**

@@ -4,6 +4,7 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.CircumstanceKind;
 import crumbtrail.knowledge.Knowledge;
 import crumbtrail.knowledge.SignKind;
+import crumbtrail.memory.Recent;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.BakeSheet.Degree;
 import crumbtrail.sheet.BakeSheet.SeenSign;
@@ -34,6 +35,9 @@ public final class Hearing {
   private final PhraseBook signs;
   private final PhraseBook circumstances;
 
+  // A hundred what-ifs of one sheet are told in the same words.
+  private final Recent<Said, Heard> lately = new Recent<>(256);
+
   /**
    * @param catalogue whose phrases to listen for
    */
@@ -53,11 +57,28 @@ public final class Hearing {
 
   /** Everything that the sheet says in words: signs, remarks, and fields that hold words. */
   public Heard hear(BakeSheet sheet) {
+    return lately.of(
+        new Said(
+            sheet.seen(),
+            sheet.notSeen(),
+            sheet.process().remarks(),
+            WordFields.of(sheet.process())),
+        this::hear);
+  }
+
+  /** All that is said in words on a sheet. */
+  private record Said(
+      List<SeenSign> seen,
+      List<String> notSeen,
+      List<String> remarks,
+      Map<String, String> fields) {}
+
+  private Heard hear(Said said) {
     Ear ear = new Ear();
-    sheet.seen().forEach(ear::seen);
-    sheet.notSeen().forEach(ear::notSeen);
-    sheet.process().remarks().forEach(ear::remark);
-    WordFields.of(sheet.process()).forEach(ear::field);
+    said.seen().forEach(ear::seen);
+    said.notSeen().forEach(ear::notSeen);
+    said.remarks().forEach(ear::remark);
+    said.fields().forEach(ear::field);
     return ear.heard();
   }
 

@@ -30,6 +30,9 @@ public record Reading(
    */
   private static final double DIFFERENCE_SCALE = 10;
 
+  /** Twice as far as far; our choice. */
+  private static final double ALL_CUSTOM = 2;
+
   /**
    * A reading whose trust follows from its spread: a wide spread or an assumed value is a poor
    * witness. The slope is our choice: a spread of a third of the value halves the weight.
@@ -114,15 +117,12 @@ public record Reading(
       return Place.UNKNOWN;
     }
     Style.Range range = usual.get();
-    double half = (range.high() - range.low()) / 2;
-    double far = Math.max(half, scale.far * Math.abs(range.low()));
     double tie = 1e-9 * Math.max(1, Math.abs(range.high()));
     if (value < range.low() - tie) {
-      return value < range.low() - far ? Place.FAR_TOO_LOW : Place.LOW;
+      return value < range.low() - far(range, range.low()) ? Place.FAR_TOO_LOW : Place.LOW;
     }
     if (value > range.high() + tie) {
-      far = Math.max(half, scale.far * Math.abs(range.high()));
-      return value > range.high() + far ? Place.FAR_TOO_HIGH : Place.HIGH;
+      return value > range.high() + far(range, range.high()) ? Place.FAR_TOO_HIGH : Place.HIGH;
     }
     return Place.USUAL;
   }
@@ -145,6 +145,22 @@ public record Reading(
   /** Whether the value is far above the usual range of the style. */
   public boolean farAboveUsual() {
     return place() == Place.FAR_TOO_HIGH;
+  }
+
+  /** Whether the value is twice as far below the usual range as what is called far. */
+  public boolean belowAllCustom() {
+    return usual.isPresent()
+        && usual.get().low() - value > ALL_CUSTOM * far(usual.get(), usual.get().low());
+  }
+
+  /** Whether the value is twice as far above the usual range as what is called far. */
+  public boolean aboveAllCustom() {
+    return usual.isPresent()
+        && value - usual.get().high() > ALL_CUSTOM * far(usual.get(), usual.get().high());
+  }
+
+  private double far(Style.Range range, double edge) {
+    return Math.max((range.high() - range.low()) / 2, scale.far * Math.abs(edge));
   }
 
   /** Whether the value lies in the usual range of the style. */

@@ -53,6 +53,17 @@ class WeightsTest {
   }
 
   @Test
+  void what_a_kitchen_has_confirmed_moves_its_prior_odds_and_no_other() {
+    Cause old = CATALOGUE.cause("old").orElseThrow();
+    Cause young = CATALOGUE.cause("young").orElseThrow();
+    Weights here = weights.in(Map.of("old", 4.0)).with(weights.calibration());
+
+    assertThat(here.prior(old, List.of()))
+        .isCloseTo(weights.prior(old, List.of()) + 4, within(1e-9));
+    assertThat(here.prior(young, List.of())).isEqualTo(weights.prior(young, List.of()));
+  }
+
+  @Test
   void a_sign_weighs_by_how_much_oftener_the_tables_of_a_cause_name_it() {
     // Pale: named 3 times by 3 lineages that speak of a cause, so usual is 3.5 / 13. Both lineages
     // that speak of old dough name it: (2 + 2 x 3.5/13) / (2 + 2) against 3.5 / 13.

@@ -28,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What-ifs on real sheets: how firm a ranking is, and what to ask next. */
@@ -126,6 +127,7 @@ class WhatIfTest {
   }
 
   @Test
+  @Tag("long")
   void nothing_is_asked_that_the_sheet_has_answered_or_that_the_bread_cannot_have() {
     for (BakeSheet sheet : sheets()) {
       try (Reasoning reasoning = reasoning()) {

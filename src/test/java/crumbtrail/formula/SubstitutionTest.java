@@ -111,6 +111,44 @@ class SubstitutionTest {
     assertThat(half.balanced()).isEmpty();
   }
 
+  /** What does the work of a gram: yeast by strength, salt by salt, fat by fat (by hand). */
+  @ParameterizedTest
+  @CsvSource({
+    "instant yeast, fresh yeast, 3.0303",
+    "fresh yeast, instant yeast, 0.33",
+    "sugar, honey, 1.2150",
+    "fine salt, coarse salt, 1",
+    "fine salt, potassium chloride, 1",
+    "whole milk, water, 0.8813",
+    "bread flour, rye flour, 1"
+  })
+  void so_much_does_the_work_of_a_gram(String gone, String taken, double grams) {
+    assertThat(
+            Substitution.perGram(
+                Doughs.PANTRY.lookup(gone).orElseThrow(),
+                Doughs.PANTRY.lookup(taken).orElseThrow()))
+        .isCloseTo(grams, within(0.005));
+  }
+
+  @Test
+  void what_goes_and_what_comes_is_told_as_a_scale_shows_it() {
+    Substitution made = made(RICH, "instant yeast", "fresh yeast");
+    assertThat(made.from()).isEqualTo("5 g instant yeast");
+    assertThat(made.to()).isEqualTo("15.2 g fresh yeast");
+    assertThat(made(RICH, "whole milk", "water").from()).isEqualTo("120 g whole milk");
+    assertThat(made(RICH, "whole milk", "water").balanced())
+        .anySatisfy(said -> assertThat(said).contains("more", "butter", "keeps the fat"));
+  }
+
+  @Test
+  void what_was_put_in_already_of_the_new_one_is_kept_beside_it() {
+    BakeSheet both =
+        Doughs.sheet(List.of(), List.of(), "500 g flour", "3 g instant yeast", "3 g fresh yeast");
+    FormulaEdit edit =
+        FormulaEdit.of(made(both, "instant yeast", "fresh yeast").sheet(), Doughs.PANTRY);
+    assertThat(edit.grams(one -> one.kind() == Kind.YEAST)).isCloseTo(3 + 9.09, within(0.1));
+  }
+
   @Test
   void nothing_is_made_of_what_is_not_there() {
     Ingredient water = Doughs.PANTRY.lookup("water").orElseThrow();
