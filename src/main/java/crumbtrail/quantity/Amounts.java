@@ -1,6 +1,7 @@
 package crumbtrail.quantity;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Numbers with their units as bakers write them. Numbers must be finite. */
 public final class Amounts {
@@ -12,9 +13,17 @@ public final class Amounts {
     if (size >= 100 || value == Math.rint(value)) {
       return String.valueOf(Math.round(value));
     }
-    String format = size >= 10 ? "%.1f" : size >= 0.1 ? "%.2f" : "%.3f";
-    String text = String.format(Locale.ROOT, format, value);
-    return text.replaceAll("0+$", "").replaceAll("\\.$", "");
+    int decimals = size >= 10 ? 1 : size >= 0.1 ? 2 : 3;
+    return decimal(value, decimals).stripTrailingZeros().toPlainString();
+  }
+
+  /** A number with so many decimals, be they noughts or not; halves go up. */
+  public static String fixed(double value, int decimals) {
+    return decimal(value, decimals).toPlainString();
+  }
+
+  private static BigDecimal decimal(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
   }
 
   /**

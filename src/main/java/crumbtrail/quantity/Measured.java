@@ -57,10 +57,16 @@ record Measured(Unit unit, double low, double value, double high, boolean bare) 
     if (low < 0) {
       return Optional.of("is negative");
     }
+    if (high > 0 && high < SMALLEST) {
+      return Optional.of("is too little to be meant");
+    }
     return high > largest(unit.dimension())
         ? Optional.of("is far more than any bake needs")
         : Optional.empty();
   }
+
+  /** A tenth of a milligram, a hundredth of a second: less is a slip of the pen. Our choice. */
+  private static final double SMALLEST = 1e-4;
 
   /** Limits of what is believed, wide enough for a bakery: our choice. */
   private static double largest(Dimension dimension) {

@@ -1,6 +1,7 @@
 package crumbtrail.quantity;
 
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /**
  * Typed and pasted text brought to one plain form before it is read: one kind of dash, quote and
@@ -8,6 +9,7 @@ import java.util.Map;
  * keep their case.
  */
 public final class PlainText {
+  private static final Pattern BLANKS = Pattern.compile(" {2,}");
 
   private static final Map<Character, String> SPELT =
       Map.ofEntries(
@@ -73,7 +75,7 @@ public final class PlainText {
         out.append(c);
       }
     }
-    return out.toString().strip().replaceAll(" {2,}", " ");
+    return BLANKS.matcher(out.toString().strip()).replaceAll(" ");
   }
 
   private static boolean inGroup(String text, int i) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads quantities as bakers write them, and writes them back. No reader here throws, whatever the
@@ -21,6 +22,7 @@ import java.util.Set;
  * hours. A quantity written without such a word has no spread here.
  */
 public final class Quantities {
+  private static final Pattern CUPS_OR_DEGREES = Pattern.compile("[-\\d., ]+ ?C");
 
   /** Longer texts are not looked at: no quantity takes so many words. */
   private static final int LONGEST = 200;
@@ -89,6 +91,27 @@ public final class Quantities {
   }
 
   /**
+   * Why the quantity that starts a plain text cannot be true ("is far more than any bake needs"),
+   * with the words that say it.
+   *
+   * @return empty when no quantity starts there, or one that may be true
+   */
+  public static Optional<String> unbelievable(String plain, Set<Dimension> wanted) {
+    TokenCursor c =
+        new TokenCursor(Token.of(plain.substring(0, Math.min(plain.length(), LONGEST)), 0));
+    return QuantityScanner.scan(c, wanted)
+        .flatMap(Measured::implausible)
+        .map(why -> "“" + plain.substring(0, c.end()).strip() + "” " + why);
+  }
+
+  /** Whether a quantity that was worked out, as so many times another, may be true. */
+  public static boolean believable(Quantity quantity) {
+    return new Measured(quantity.unit(), quantity.low(), quantity.value(), quantity.high(), false)
+        .implausible()
+        .isEmpty();
+  }
+
+  /**
    * Writes a quantity in its own unit, so that reading the text gives the same values again: {@code
    * 1.5 h}, {@code 60 to 75 min}. A range that does not lie evenly about its value is written as
    * the range alone.
@@ -139,7 +162,9 @@ public final class Quantities {
           : "“"
               + plain
               + "” is "
-              + noun(other.get().unit().dimension())
+              + (CUPS_OR_DEGREES.matcher(plain).matches()
+                  ? "a temperature, or cups"
+                  : noun(other.get().unit().dimension()))
               + ", and "
               + noun(wanted)
               + " is wanted";

@@ -1,6 +1,8 @@
 package crumbtrail.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import crumbtrail.quantity.PlainText;
+import crumbtrail.quantity.Quantities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -74,7 +76,8 @@ final class FormulaReader {
     if (written.isPresent() && !AmountText.isAmount(written.get())) {
       problems.add(
           part.path("amount"),
-          Problems.quoted(written.get()) + " is no amount",
+          Quantities.unbelievable(PlainText.of(written.get()), LineAmounts.KINDS)
+              .orElse(Problems.quoted(written.get()) + " is no amount"),
           "write a weight, a volume, a number of pieces or a percentage of flour, such as \"6 g\"");
       return Optional.empty();
     }

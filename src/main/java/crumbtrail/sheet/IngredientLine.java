@@ -2,6 +2,7 @@ package crumbtrail.sheet;
 
 import crumbtrail.quantity.PlainText;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Reads one ingredient of a recipe as bakers write it: "3 1/2 cups (440 g) bread flour", "2 large
@@ -14,6 +15,9 @@ import java.util.Optional;
  * amount is accepted; a bare number before something that is weighed ("500 flour") is not.
  */
 public final class IngredientLine {
+  private static final Pattern BULLET = Pattern.compile("^(?:[-*•·+▪◦‣●○☐□✓>]|\\[[ xX]?\\]) +");
+  private static final Pattern JOINED_BULLET = Pattern.compile("^[•·▪◦‣●○☐□✓*]+");
+  private static final Pattern LINE_NUMBER = Pattern.compile("^\\(?\\d{1,2}[.)] +(?=\\S)");
 
   /** Characters in one line; a longer one is no ingredient. */
   static final int LONGEST = 400;
@@ -57,10 +61,8 @@ public final class IngredientLine {
 
   /** Takes list marks and line numbers off the front. */
   static String stripBullet(String plain) {
-    return plain
-        .replaceFirst("^(?:[-*•·+▪◦‣●○☐□✓>]|\\[[ xX]?\\]) +", "")
-        .replaceFirst("^[•·▪◦‣●○☐□✓*]+", "")
-        .replaceFirst("^\\(?\\d{1,2}[.)] +(?=\\S)", "")
-        .strip();
+    String bare = BULLET.matcher(plain).replaceFirst("");
+    bare = JOINED_BULLET.matcher(bare).replaceFirst("");
+    return LINE_NUMBER.matcher(bare).replaceFirst("").strip();
   }
 }

@@ -15,6 +15,12 @@ import java.util.regex.Pattern;
 
 /** One ingredient line on its way from a plain text to its parts. */
 final class LineDraft {
+  private static final Pattern ODD_UNIT = Pattern.compile("^(?!rye|oat)\\p{L}{1,3} (?=\\p{L})");
+  private static final Pattern EACH = Pattern.compile("^ ?each ?");
+  private static final Pattern OF = Pattern.compile("^[.,:; ]*(?:of\\b)? ?");
+  private static final Pattern TRAILING = Pattern.compile("[-,:;.…= ]+$");
+  private static final Pattern NO_LETTERS = Pattern.compile("[^\\p{L}]+");
+  private static final Pattern BLANKS = Pattern.compile(" {2,}");
 
   private static final Pattern QUARTER_OUNCE_PACKET =
       pattern("^(\\d{1,2}) 1/4[- ]?(?:oz|ounce)s?\\.? (?=" + LineWords.CONTAINERS + "\\b)");
@@ -91,7 +97,7 @@ final class LineDraft {
     }
     String tail = inner.substring(each.get().end());
     if (bracket) {
-      tail = tail.replaceFirst("^ ?each ?", "");
+      tail = EACH.matcher(tail).replaceFirst("");
       if (!tail.startsWith(")")) {
         return false;
       }
@@ -170,7 +176,7 @@ final class LineDraft {
       }
     }
     bracket(inside.toString().strip());
-    rest = outside.toString().replaceAll(" {2,}", " ").replace(" ,", ",").strip();
+    rest = BLANKS.matcher(outside).replaceAll(" ").replace(" ,", ",").strip();
   }
 
   private void bracket(String content) {
@@ -215,7 +221,7 @@ final class LineDraft {
       return;
     }
     int end = amounts.readAt(rest, 0, true);
-    rest = rest.substring(end).replaceFirst("^[.,:; ]*(?:of\\b)? ?", "");
+    rest = OF.matcher(rest.substring(end)).replaceFirst("");
     if (amounts.of(Dimension.MASS).isPresent()) {
       rest = CONTAINER.matcher(rest).replaceFirst("");
     }
@@ -294,7 +300,7 @@ final class LineDraft {
   }
 
   private void cut(int from, int to) {
-    String before = rest.substring(0, from).replaceFirst("[-,:;.…= ]+$", "");
+    String before = TRAILING.matcher(rest.substring(0, from)).replaceFirst("");
     String after = rest.substring(to).strip();
     boolean joined = after.isEmpty() || after.startsWith(",") || after.startsWith(";");
     rest = (joined ? before + after : before + ", " + after).strip();
@@ -315,7 +321,7 @@ final class LineDraft {
       return LineReading.refused(
           where, "“" + written + "” has a negative amount", "write how much went in");
     }
-    Optional<LineReading> bare = bareNumber(ingredient);
+    Optional<LineReading> bare = bareNumber(ingredient).or(this::unbelievable);
     if (bare.isPresent()) {
       return bare.get();
     }
@@ -336,12 +342,26 @@ final class LineDraft {
             percents.fallingNumber()));
   }
 
+  /** An amount that no bake has is a slip of the pen, and no part of the ingredient's name. */
+  private Optional<LineReading> unbelievable() {
+    return Quantities.unbelievable(rest, LineAmounts.KINDS)
+        .or(
+            () ->
+                amounts.ranked().stream()
+                    .filter(amount -> !Quantities.believable(amount))
+                    .map(amount -> "“" + amount.written() + "” is far more than any bake needs")
+                    .findFirst())
+        .map(
+            what ->
+                LineReading.refused(where, what, "write the amount that went in, such as 500 g"));
+  }
+
   private Optional<LineReading> bareNumber(String ingredient) {
     Optional<Quantity> count = amounts.of(Dimension.COUNT);
     if (!amounts.onlyBareCount() || count.isEmpty() || count.get().unit() != Unit.PIECE) {
       return Optional.empty();
     }
-    String[] words = ingredient.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1);
+    String[] words = NO_LETTERS.split(ingredient.toLowerCase(Locale.ROOT), -1);
     boolean measured = words.length > 0 && LineWords.MEASURED.contains(words[words.length - 1]);
     if (!measured && count.get().value() <= 60) {
       return Optional.empty();
@@ -350,12 +370,18 @@ final class LineDraft {
         LineReading.refused(
             where,
             "“" + written + "” has a number without a unit",
-            "write the unit, such as "
-                + count.get().written()
-                + " g "
-                + ingredient
-                + " or 2 cups "
-                + ingredient));
+            "write the unit, such as " + example(count.get().written(), ingredient)));
+  }
+
+  // In the baker's own words, unless they hold a unit that went wrong.
+  private static String example(String number, String ingredient) {
+    boolean plain =
+        number.chars().anyMatch(Character::isDigit)
+            && ingredient.chars().noneMatch(Character::isDigit)
+            && !ODD_UNIT.matcher(ingredient).find();
+    return plain
+        ? number + " g " + ingredient + " or 2 cups " + ingredient
+        : "500 g bread flour, 2 cups flour or 1 tsp salt";
   }
 
   private static Pattern pattern(String regex) {

@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
  * @param size in lower case, empty if the line states none
  */
 record NameParts(String name, String size, List<String> notes) {
+  private static final Pattern FRONT = Pattern.compile("^(?:[^\\p{L}\\p{N}%\"']+|of )+");
+  private static final Pattern BACK = Pattern.compile("[-,:;.…= ]+$");
+  private static final Pattern BLANKS = Pattern.compile(" {2,}");
 
   private static final Pattern SPLIT = Pattern.compile(" ?[,;] ?| - | ?: ");
   private static final Set<String> SIZED =
@@ -127,10 +130,9 @@ record NameParts(String name, String size, List<String> notes) {
   }
 
   private static String trim(String text) {
-    return text.replaceFirst("^(?:[^\\p{L}\\p{N}%\"']+|of )+", "")
-        .replaceFirst("[-,:;.…= ]+$", "")
-        .replaceAll(" {2,}", " ")
-        .strip();
+    String bare = FRONT.matcher(text).replaceFirst("");
+    bare = BACK.matcher(bare).replaceFirst("");
+    return BLANKS.matcher(bare).replaceAll(" ").strip();
   }
 
   private static String lower(String text) {

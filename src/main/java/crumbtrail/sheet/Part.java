@@ -147,6 +147,28 @@ final class Part {
     return first;
   }
 
+  /**
+   * The same, where the nature of the thing sets bounds: what lies beyond them was not meant. The
+   * bounds are our choice, wider than any bake that we know of.
+   *
+   * @param what the thing, such as "a dough"
+   * @param unit as the remedy writes it
+   */
+  Optional<Quantity> quantity(
+      String key, Dimension wanted, String what, double low, double high, String unit) {
+    Optional<Quantity> read = quantity(key, wanted);
+    if (read.isEmpty() || (read.get().value() >= low && read.get().value() <= high)) {
+      return read;
+    }
+    String side = read.get().value() > high ? " is more than " : " is less than ";
+    String scale = wanted == Dimension.TEMPERATURE ? "; if Fahrenheit was meant, write F" : "";
+    problems.add(
+        path(key),
+        Problems.quoted(read.get().written()) + side + what + " can have",
+        "write " + Math.round(low) + " to " + Math.round(high) + " " + unit + scale);
+    return Optional.empty();
+  }
+
   /** Reads "60 min in a warm oven": the quantity counts, and all of it is kept as a remark. */
   private Optional<Quantity> withWords(String text, Dimension wanted) {
     String plain = PlainText.of(text);

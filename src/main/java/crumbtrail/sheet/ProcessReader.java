@@ -50,7 +50,7 @@ final class ProcessReader {
     Part process = sheet.object("process", PROCESS);
     Problems problems = process.problems();
     return new BakeProcess(
-        process.quantity("room", Dimension.TEMPERATURE),
+        process.quantity("room", Dimension.TEMPERATURE, "a kitchen", -30, 60, "C"),
         temperatures(process.object("temperatures", TEMPERATURES)),
         mixing(process.object("mixing", MIXING)),
         process.list("bulk", (place, node) -> stage(place, node, problems)),
@@ -82,7 +82,7 @@ final class ProcessReader {
             part.quantity("temperature", Dimension.TEMPERATURE),
             part.count("folds", 0, 50),
             part.yesOrNo("covered"),
-            part.quantity("humidity", Dimension.PERCENT)));
+            part.quantity("humidity", Dimension.PERCENT, "air", 0, 100, "%")));
   }
 
   /** A stage typed as words, "60 min at 24 C"; other words in it make it a remark too. */
@@ -115,7 +115,7 @@ final class ProcessReader {
         part.text("speed"),
         part.quantity("rest", Dimension.TIME),
         part.text("fat"),
-        part.quantity("doughTemperature", Dimension.TEMPERATURE));
+        part.quantity("doughTemperature", Dimension.TEMPERATURE, "a dough", -10, 80, "C"));
   }
 
   private static Shaping shaping(Part part) {
@@ -148,7 +148,8 @@ final class ProcessReader {
         part.text("steam"),
         part.yesOrNo("fan"),
         part.yesOrNo("scored"),
-        part.quantity("coreTemperature", Dimension.TEMPERATURE));
+        part.quantity(
+            "coreTemperature", Dimension.TEMPERATURE, "the middle of a loaf", 0, 130, "C"));
   }
 
   private static Optional<OvenStage> ovenStage(String where, JsonNode node, Problems problems) {

@@ -1,6 +1,5 @@
 package crumbtrail.sheet;
 
-import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -16,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Reads bake sheets from JSON. Every way in (file, HTTP body, form) ends here. Nothing is thrown
@@ -40,6 +41,7 @@ public final class SheetReader {
           "notSeen",
           "knownCauses");
   static final List<String> SIGN = List.of("sign", "words", "degree");
+  private static final Pattern FLOUR = Pattern.compile("(?i)\\bflour\\b");
   static final Map<String, Degree> DEGREES =
       Map.ofEntries(
           Map.entry("slight", Degree.SLIGHT),
@@ -95,16 +97,7 @@ public final class SheetReader {
           "the sheet has too many parts within each other, or a name or number that is too long",
           "write at most " + SheetLimits.NESTING + " parts within each other");
     } catch (JsonProcessingException e) {
-      JsonLocation place = e.getLocation();
-      String at =
-          place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr();
-      return new Reading(
-          Optional.empty(),
-          List.of(
-              new Problem(
-                  at,
-                  "this is not JSON: " + Nodes.shown120(e.getOriginalMessage()),
-                  "look at this place for a missing comma, bracket or quotation mark")));
+      return new Reading(Optional.empty(), List.of(JsonFault.of(e)));
     }
   }
 
@@ -151,6 +144,7 @@ public final class SheetReader {
     }
     preferments.addAll(
         part.list("preferments", (place, node) -> FormulaReader.preferment(place, node, problems)));
+    noFlour(formula, preferments).ifPresent(problems::add);
     titles.removeIf(String::isEmpty);
     titles.stream().skip(1).forEach(remarks::add);
     BakeProcess process = ProcessReader.read(part);
@@ -171,6 +165,28 @@ public final class SheetReader {
         seen,
         part.texts("notSeen"),
         part.texts("knownCauses"));
+  }
+
+  /** A flour of nought beside others is left out; where no flour has any weight, it is a slip. */
+  private static Optional<Problem> noFlour(
+      List<FormulaLine> formula, List<BakeSheet.Preferment> preferments) {
+    List<FormulaLine> flours =
+        Stream.concat(
+                formula.stream(),
+                preferments.stream().flatMap(preferment -> preferment.formula().stream()))
+            .filter(line -> FLOUR.matcher(line.ingredient()).find())
+            .toList();
+    boolean none =
+        !flours.isEmpty()
+            && flours.stream()
+                .allMatch(line -> line.amount().filter(amount -> amount.high() <= 0).isPresent());
+    return none
+        ? Optional.of(
+            new Problem(
+                flours.get(0).where(),
+                Problems.quoted(flours.get(0).written()) + " leaves the dough without any flour",
+                "write how much flour went in, or no amount if nobody knows"))
+        : Optional.empty();
   }
 
   private static BakeProcess withRemarks(BakeProcess process, List<String> more) {

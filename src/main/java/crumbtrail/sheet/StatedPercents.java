@@ -12,6 +12,10 @@ import java.util.regex.Pattern;
  */
 record StatedPercents(
     String rest, OptionalDouble protein, OptionalDouble hydration, OptionalDouble fallingNumber) {
+  private static final Pattern EMPTY_BRACKETS = Pattern.compile("[(\\[] ?[)\\]]");
+  private static final Pattern AFTER_OPENING = Pattern.compile("([(\\[]) ?[,;] ?");
+  private static final Pattern BEFORE_CLOSING = Pattern.compile(" ?[,;] ?([)\\]])");
+  private static final Pattern BLANKS = Pattern.compile(" {2,}");
 
   private static final String NUMBER = "(\\d{1,3}(?:[.,]\\d{1,3})?)";
   private static final String RANGED = "(?:" + NUMBER + " ?%? ?(?:-|to) ?)?" + NUMBER;
@@ -69,11 +73,10 @@ record StatedPercents(
   }
 
   private static String tidy(String text) {
-    return text.replaceAll("[(\\[] ?[)\\]]", " ")
-        .replaceAll("([(\\[]) ?[,;] ?", "$1")
-        .replaceAll(" ?[,;] ?([)\\]])", "$1")
-        .replaceAll(" {2,}", " ")
-        .strip();
+    String tidy = EMPTY_BRACKETS.matcher(text).replaceAll(" ");
+    tidy = AFTER_OPENING.matcher(tidy).replaceAll("$1");
+    tidy = BEFORE_CLOSING.matcher(tidy).replaceAll("$1");
+    return BLANKS.matcher(tidy).replaceAll(" ").strip();
   }
 
   private static double number(String digits) {

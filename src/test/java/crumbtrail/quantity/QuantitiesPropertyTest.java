@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.EnumSet;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -56,6 +57,8 @@ class QuantitiesPropertyTest {
     double a = unit.toBase(shift + scale * low);
     double b = unit.toBase(shift + scale * (low + width));
     Quantity quantity = new Quantity("", unit, a, a + (b - a) / 2, b);
+    // What nobody can mean is refused, which WrongSheetsTest tries.
+    Assume.that(Quantities.believable(quantity));
     String written = Quantities.write(quantity);
     Quantity again = Quantities.read(written, unit.dimension()).orElseThrow();
     double room = 1e-9 * Math.max(1, Math.abs(b));
