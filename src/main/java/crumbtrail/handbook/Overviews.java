@@ -68,8 +68,8 @@ final class Overviews {
     page.paragraph(
         """
         How strongly an observation speaks is told in words: *hardly*, *faintly* (about two to one),
-        *plainly* (four to one), *firmly* (ten to one and more), and *rules it out*. Where published
-        tables name sign and cause together, the pages say how many independent ones do.""");
+        *plainly* (four to one), *firmly* (ten to one and more), *surely* (a hundred to one), *beyond
+        doubt*, and *rules it out*. Where published tables name sign and cause together, the pages say how many independent ones do.""");
     page.paragraph(
         "Also: [which signs go with which causes](matrix.md), as tables and as"
             + " [one sheet](matrix.csv), and [where each rule speaks](coverage.md).");

@@ -17,6 +17,8 @@ import java.util.Optional;
  * sign alone what published tables make of that word. Pages show words, never the number.
  */
 final class Strengths {
+  private static final double UNDOUBTED = 25;
+  private static final double SURE = 15;
   private static final double FIRM = 8;
   private static final double PLAIN = 4.5;
   private static final double FAINT = 2;
@@ -72,6 +74,9 @@ final class Strengths {
     double size = Math.abs(decibans);
     if (decibans <= CLEAR) {
       return "rules it out";
+    }
+    if (size >= SURE) {
+      return size >= UNDOUBTED ? "beyond doubt" : "surely";
     }
     if (size >= FIRM) {
       return "firmly";

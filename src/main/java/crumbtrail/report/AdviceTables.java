@@ -9,6 +9,7 @@ import crumbtrail.advice.Wish;
 import crumbtrail.findings.Findings;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
+import crumbtrail.pantry.Pantry;
 import crumbtrail.report.Report.CorrectionLine;
 import crumbtrail.report.Report.DayStep;
 import crumbtrail.report.Report.ForesightTable;
@@ -90,14 +91,19 @@ final class AdviceTables {
         catalogue.cited(source));
   }
 
-  NextBakeSheet next(NextBake next, List<String> conflicts, Wish wish) {
+  /**
+   * @param pantry says what a spoon of yeast or salt weighs
+   */
+  NextBakeSheet next(NextBake next, List<String> conflicts, Wish wish, Pantry pantry) {
     Report.FormulaTable formula = FormulaTables.of(next.sheet(), next.workup().formula());
     return new NextBakeSheet(
         next.sheet().title(),
         next.changes().stream().map(one -> line(one, true)).toList(),
         conflicts,
         next.notes(),
-        formula == null ? List.of() : formula.lines(),
+        formula == null
+            ? List.of()
+            : formula.lines().stream().map(line -> line.spooned(pantry)).toList(),
         formula == null ? 0 : formula.doughGrams(),
         steps(next.timetable(), begins(next.timetable(), wish)),
         next.timetable().untold(),

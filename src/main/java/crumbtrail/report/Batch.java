@@ -2,6 +2,7 @@ package crumbtrail.report;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
 import java.io.BufferedReader;
@@ -11,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 
 /**
@@ -22,13 +24,13 @@ public final class Batch {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
-  private final PostMortem postMortem;
+  private final Function<BakeSheet, Report> work;
 
   /**
-   * @param postMortem the pipeline
+   * @param work makes the report on a sheet; called by many threads at once
    */
-  public Batch(PostMortem postMortem) {
-    this.postMortem = postMortem;
+  public Batch(Function<BakeSheet, Report> work) {
+    this.work = work;
   }
 
   /** How many reports were made, and how many lines could not be used. */
@@ -78,7 +80,7 @@ public final class Batch {
         return new Answer(
             error(line.number(), "the sheet cannot be used", reading.problems()), false);
       }
-      return new Answer(JsonReport.line(postMortem.trace(reading.sheet().get())), true);
+      return new Answer(JsonReport.line(work.apply(reading.sheet().get())), true);
     } catch (RuntimeException fault) {
       // A fault of ours on one sheet must not take the others with it.
       return new Answer(error(line.number(), "a fault of the program: " + fault, List.of()), false);

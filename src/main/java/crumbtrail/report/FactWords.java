@@ -4,11 +4,11 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.CircumstanceKind;
 import crumbtrail.knowledge.ReadingKind;
 import crumbtrail.knowledge.SignKind;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.rules.Bread;
 import crumbtrail.rules.CircumstanceFact;
 import crumbtrail.rules.SignFact;
 import crumbtrail.workup.Reading;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says a matched fact in plain words. */
@@ -58,6 +58,6 @@ final class FactWords {
   }
 
   private static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return Amounts.fixed(value, decimals);
   }
 }

@@ -3,6 +3,7 @@ package crumbtrail.report;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import crumbtrail.compare.Comparison;
 
 /** A report as JSON. */
 public final class JsonReport {
@@ -21,7 +22,12 @@ public final class JsonReport {
     return write(JSON.writer(), report);
   }
 
-  private static String write(ObjectWriter writer, Report report) {
+  /** Two bakes held against each other, on many lines. */
+  public static String pretty(Comparison comparison) {
+    return write(PRETTY, comparison) + "\n";
+  }
+
+  private static String write(ObjectWriter writer, Object report) {
     try {
       return writer.writeValueAsString(report);
     } catch (JsonProcessingException impossible) {

@@ -2,6 +2,7 @@ package crumbtrail.report;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
+import crumbtrail.pantry.Pantry;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -30,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * @param courses rise and bake minute by minute, null where neither is known
  * @param cautions what to be careful about
  * @param ruleBase version of the rule base
+ * @param kitchen what the odds of one kitchen moved in the ranking, the most moved first; null
+ *     where it goes by the odds of all kitchens
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Report(
@@ -52,7 +55,100 @@ public record Report(
     Map<String, WorkedReading> workup,
     @Nullable Courses courses,
     List<String> cautions,
-    String ruleBase) {
+    String ruleBase,
+    @Nullable List<KitchenShift> kitchen) {
+
+  /** A report by the odds of all kitchens. */
+  public Report(
+      String title,
+      String style,
+      List<RankedCause> causes,
+      List<String> together,
+      double togetherProbability,
+      List<Joint> actingTogether,
+      List<String> unexplained,
+      @Nullable Firmness firmness,
+      List<NextQuestion> askNext,
+      List<CorrectionLine> corrections,
+      @Nullable NextBakeSheet nextBake,
+      @Nullable ForesightTable foresight,
+      List<String> notUnderstood,
+      List<Understood> understood,
+      List<String> assumptions,
+      @Nullable FormulaTable formula,
+      Map<String, WorkedReading> workup,
+      @Nullable Courses courses,
+      List<String> cautions,
+      String ruleBase) {
+    this(
+        title,
+        style,
+        causes,
+        together,
+        togetherProbability,
+        actingTogether,
+        unexplained,
+        firmness,
+        askNext,
+        corrections,
+        nextBake,
+        foresight,
+        notUnderstood,
+        understood,
+        assumptions,
+        formula,
+        workup,
+        courses,
+        cautions,
+        ruleBase,
+        null);
+  }
+
+  /** The same by the odds of a kitchen. */
+  public Report movedBy(List<KitchenShift> shifts) {
+    return new Report(
+        title,
+        style,
+        causes,
+        together,
+        togetherProbability,
+        actingTogether,
+        unexplained,
+        firmness,
+        askNext,
+        corrections,
+        nextBake,
+        foresight,
+        notUnderstood,
+        understood,
+        assumptions,
+        formula,
+        workup,
+        courses,
+        cautions,
+        ruleBase,
+        List.copyOf(shifts));
+  }
+
+  /**
+   * What the odds of one kitchen did to a cause.
+   *
+   * @param cause key
+   * @param name plain words
+   * @param decibans by how much its own log-odds were moved; it moves with those of others too
+   * @param placeBefore its place by the odds of all kitchens, from 1; 0 where it was not ranked
+   * @param place its place now
+   * @param before its probability by the odds of all kitchens, 0 to 1
+   * @param now its probability now
+   */
+  public record KitchenShift(
+      String cause,
+      String name,
+      double decibans,
+      int placeBefore,
+      int place,
+      double before,
+      double now) {}
 
   /**
    * A cause and what speaks for and against it.
@@ -194,6 +290,7 @@ public record Report(
    * @param part the preferment it belongs to, empty for the final dough
    * @param written the baker's words
    * @param ingredient what it was taken for, empty if it is not known
+   * @param spoons little yeast or salt of a next bake by the spoon, null for anything else
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record FormulaRow(
@@ -201,7 +298,30 @@ public record Report(
       String written,
       String ingredient,
       @Nullable Double grams,
-      @Nullable Double percent) {}
+      @Nullable Double percent,
+      @Nullable String spoons) {
+
+    /** A line by weight alone. */
+    public FormulaRow(
+        String part,
+        String written,
+        String ingredient,
+        @Nullable Double grams,
+        @Nullable Double percent) {
+      this(part, written, ingredient, grams, percent, null);
+    }
+
+    /** The same line, its little yeast or salt by the spoon too. */
+    FormulaRow spooned(Pantry pantry) {
+      return new FormulaRow(
+          part,
+          written,
+          ingredient,
+          grams,
+          percent,
+          grams == null ? null : Spoons.of(ingredient, grams, pantry).orElse(null));
+    }
+  }
 
   /**
    * A reading.

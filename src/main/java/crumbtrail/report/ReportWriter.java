@@ -26,11 +26,14 @@ import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Puts findings into the words and shape of the report. */
 final class ReportWriter {
@@ -41,12 +44,16 @@ final class ReportWriter {
   private final Catalogue catalogue;
   private final FactWords words;
   private final Story story;
+  private final Map<String, Integer> places = new HashMap<>();
 
   ReportWriter(RuleBase rules) {
     this.rules = rules;
     this.catalogue = rules.catalogue();
     this.words = new FactWords(catalogue);
     this.story = new Story(catalogue);
+    for (ReadingKind kind : catalogue.knowledge().readings()) {
+      places.put(kind.name(), places.size());
+    }
   }
 
   /** What is advised; null where nothing is. */
@@ -80,7 +87,7 @@ final class ReportWriter {
         advised.ahead(),
         workup.heard().notUnderstood(),
         understood(workup.heard()),
-        workup.assumptions(),
+        assumptions(workup),
         FormulaTables.of(sheet, workup.formula()),
         readings(workup.readings()),
         CourseTables.of(workup),
@@ -88,15 +95,27 @@ final class ReportWriter {
         rules.version());
   }
 
+  private List<String> assumptions(Workup workup) {
+    List<String> all = new ArrayList<>(workup.assumptions());
+    rules
+        .broken()
+        .forEach(
+            (rule, why) ->
+                all.add("The rule \"" + rule + "\" broke off (" + why + ") and was left out."));
+    return all;
+  }
+
   private List<RankedCause> causes(List<Finding> ranked) {
     List<RankedCause> causes = new ArrayList<>();
+    // Most facts stand behind several words of evidence.
+    IdentityHashMap<Object, String> said = new IdentityHashMap<>();
     for (Finding finding : ranked) {
-      causes.add(cause(finding, causes.size() < TOLD));
+      causes.add(cause(finding, causes.size() < TOLD, said));
     }
     return causes;
   }
 
-  private RankedCause cause(Finding finding, boolean told) {
+  private RankedCause cause(Finding finding, boolean told, IdentityHashMap<Object, String> said) {
     Cause cause = finding.cause();
     return new RankedCause(
         cause.key(),
@@ -107,20 +126,29 @@ final class ReportWriter {
         cause.what(),
         cause.change(),
         cause.tell(),
-        finding.evidence().stream().map(one -> evidence(one, told)).toList(),
+        finding.evidence().stream().map(one -> evidence(one, told, said)).toList(),
         finding.explains(),
         cause.sources().stream().map(catalogue::cited).toList());
   }
 
-  private EvidenceLine evidence(Evidence evidence, boolean told) {
+  private EvidenceLine evidence(
+      Evidence evidence, boolean told, IdentityHashMap<Object, String> said) {
     return new EvidenceLine(
         evidence.rule(),
         told ? rules.written(evidence.rule()).map(ReportWriter::text).orElse(null) : null,
         evidence.strand(),
         rounded(evidence.decibans(), 1),
         evidence.lesson(),
-        evidence.facts().stream().map(words::of).distinct().toList(),
+        facts(evidence.facts(), said),
         catalogue.cited(evidence.source()));
+  }
+
+  private List<String> facts(List<Object> facts, IdentityHashMap<Object, String> said) {
+    Set<String> told = new LinkedHashSet<>();
+    for (Object fact : facts) {
+      told.add(said.computeIfAbsent(fact, words::of));
+    }
+    return List.copyOf(told);
   }
 
   private static Report.RuleText text(WrittenRule rule) {
@@ -135,7 +163,7 @@ final class ReportWriter {
     if (verdict.strength() == WrittenRule.Strength.CLEAR) {
       return "Clear " + cause;
     }
-    String word = verdict.strength().name().toLowerCase(Locale.ROOT);
+    String word = verdict.strength().words();
     return (verdict.speaksFor() ? "Suspect " : "Doubt ") + cause + " " + word;
   }
 
@@ -179,9 +207,8 @@ final class ReportWriter {
 
   // The catalogue keeps together what belongs together.
   private List<Reading> inOrder(List<Reading> readings) {
-    List<String> names = catalogue.knowledge().readings().stream().map(ReadingKind::name).toList();
     return readings.stream()
-        .sorted(Comparator.comparingInt(reading -> names.indexOf(reading.name())))
+        .sorted(Comparator.comparingInt(reading -> places.getOrDefault(reading.name(), -1)))
         .toList();
   }
 

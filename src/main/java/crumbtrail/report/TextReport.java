@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.apache.commons.text.WordUtils;
+import org.jspecify.annotations.Nullable;
 
 /** A report as plain text for a terminal or for paper. */
 public final class TextReport {
@@ -42,6 +43,7 @@ public final class TextReport {
     TextReport page = new TextReport(width);
     page.head(report);
     page.causes(report);
+    page.kitchen(report.kitchen());
     page.ahead(report.foresight());
     page.open(report);
     page.advice(report);
@@ -86,6 +88,19 @@ public final class TextReport {
               report.causes().subList(shown, Math.min(shown + 5, report.causes().size())).stream()
                   .map(cause -> cause.name() + " " + percent(cause.probability()))
                   .toList()));
+    }
+  }
+
+  private void kitchen(@Nullable List<Report.KitchenShift> shifts) {
+    if (shifts == null) {
+      return;
+    }
+    section("By the odds of this kitchen");
+    if (shifts.isEmpty()) {
+      paragraph("", "What your log has taught moves nothing here.");
+    } else {
+      paragraph("", "What your log has taught moved the ranking:");
+      shifts.forEach(shift -> paragraph("- ", KitchenShifts.words(shift)));
     }
   }
 

@@ -142,6 +142,6 @@ class BatchTest {
   }
 
   private static Batch batch() {
-    return new Batch(Scored.PIPELINE);
+    return new Batch(Scored.PIPELINE::trace);
   }
 }
