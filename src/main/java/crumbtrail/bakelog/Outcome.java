@@ -1,0 +1,8 @@
+package crumbtrail.bakelog;
+
+/** How a bake came out, in the baker's own judgement. */
+public enum Outcome {
+  GOOD,
+  FAIR,
+  FAILED
+}
