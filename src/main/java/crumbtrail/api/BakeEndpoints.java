@@ -21,7 +21,8 @@ public final class BakeEndpoints {
           ProblemKind.BAD_REQUEST,
           ProblemKind.BAKE_SHEET,
           ProblemKind.CONTENT_TOO_LARGE,
-          ProblemKind.UNSUPPORTED_TYPE);
+          ProblemKind.UNSUPPORTED_TYPE,
+          ProblemKind.TOO_OFTEN);
 
   /** Why a bake failed. */
   public static final Endpoint TRACE =
@@ -31,7 +32,11 @@ public final class BakeEndpoints {
           "Why a bake failed",
           "The report on one bake: causes with what speaks for and against them, what to change,"
               + " what is most worth finding out next.",
-          List.of(),
+          List.of(
+              Parameter.query(
+                  "only",
+                  "the causes alone, with what speaks for and against them: much sooner answered",
+                  "causes")),
           Report.class,
           Example.post(
               "/api/trace",
@@ -40,7 +45,7 @@ public final class BakeEndpoints {
                "seen": ["tastes of nothing", "dough was slack and sticky"]}
               """,
               """
-              {"causes": [{"key": "salt-too-low", "stage": "formula"}],
+              {"causes": [{"key": "salt-omitted", "stage": "formula"}],
                "formula": {"flourGrams": 500, "hydration": {"liquid": 62}}}
               """));
 

@@ -6,7 +6,7 @@ import java.util.List;
  * One address of the interface for programs. The routes are registered by it, and the description
  * is written from it, so that neither can say more than the other.
  *
- * @param method "GET" or "POST"
+ * @param method "GET", "POST", "PATCH" or "DELETE"
  * @param path with its parameters in braces: {@code /api/causes/{key}}
  * @param id short name, unique; the page has its section under it
  * @param topic the group that it belongs to
@@ -41,6 +41,11 @@ public record Endpoint(
   /** What addresses are about. */
   public enum Topic {
     BAKES("Bakes", "A bake sheet in, an answer on that bake out. Nothing is kept."),
+    LOG("The bake log", "Bakes that are kept, where the server keeps a log."),
+    PEOPLE(
+        "People",
+        "Accounts and classes, where several people share the log; on any other server there is"
+            + " nothing to log in to, and these answer 404."),
     TEACHING("Teaching", "The course, and loaves that failed for a hidden reason."),
     KNOWLEDGE("Knowledge", "Causes, signs, breads and knobs, as the rules know them."),
     PROGRAM("The program", "Its state, its version, and the description of this interface.");
@@ -123,17 +128,51 @@ public record Endpoint(
       return new Example(address, "application/json", body.strip(), shown.strip());
     }
 
-    /** The request as a line for a shell. */
+    /** The request as a line for a shell, where a body is posted and everything else is got. */
     public String curl(String server) {
+      return curl(body.isEmpty() ? "GET" : "POST", server, false);
+    }
+
+    private String curl(String method, String server, boolean token) {
       StringBuilder line = new StringBuilder("curl -s ");
+      if (!method.equals(body.isEmpty() ? "GET" : "POST")) {
+        line.append("-X ").append(method).append(' ');
+      }
       boolean plain = address.matches("[\\w/.-]*");
       line.append(plain ? server + address : "'" + server + address + "'");
+      if (token) {
+        line.append(" \\\n  -H \"Authorization: Bearer $TOKEN\"");
+      }
       if (!body.isEmpty()) {
         line.append(" \\\n  -H 'Content-Type: ").append(type).append("' \\\n  -d '");
         line.append(body.replace("'", "'\\''")).append("'");
       }
       return line.toString();
     }
+  }
+
+  /** The example as a line for a shell. */
+  public String curl(String server) {
+    return example.curl(method, server, access() == Access.LOGGED_IN);
+  }
+
+  /** Who can ask. */
+  public enum Access {
+    /** Everybody. */
+    FREE,
+    /** Whoever is logged in; everybody where one person keeps the log. */
+    KEEPS_LOG,
+    /** Whoever is logged in. */
+    LOGGED_IN
+  }
+
+  /** Who can ask. */
+  public Access access() {
+    return switch (topic) {
+      case LOG -> Access.KEEPS_LOG;
+      case PEOPLE -> PeopleEndpoints.OPEN.contains(this) ? Access.FREE : Access.LOGGED_IN;
+      default -> Access.FREE;
+    };
   }
 
   /** Whether the answer is a resource that stays the same until the program changes. */

@@ -144,6 +144,39 @@ public final class LookUpEndpoints {
           Health.class,
           "{\"status\": \"up\"}");
 
+  /** Whether it can work. */
+  public static final Endpoint READY =
+      new Endpoint(
+          "GET",
+          "/ready",
+          "ready",
+          Topic.PROGRAM,
+          "Whether it can work",
+          "Answers with 200 once the rules are laid out and the log, if there is one, answers; with"
+              + " 503 as long as they do not. Asking opens the log.",
+          List.of(),
+          List.of(),
+          List.of(Shape.one(Health.class)),
+          List.of(ProblemKind.UNAVAILABLE),
+          Example.get("/ready", "{\"status\": \"ready\"}"));
+
+  /** What it measures of itself. Not JSON: Prometheus reads its own text. */
+  public static final Endpoint METRICS =
+      new Endpoint(
+          "GET",
+          "/metrics",
+          "metrics",
+          Topic.PROGRAM,
+          "What it measures of itself",
+          "Requests by route and status, how long they took, sheets worked on, memory and threads, as"
+              + " text for Prometheus. Told on the machine of the server only, unless its settings say"
+              + " otherwise.",
+          List.of(),
+          List.of(),
+          List.of(Shape.one(String.class)),
+          List.of(ProblemKind.FOREIGN_PAGE, ProblemKind.NOT_FOUND),
+          Example.get("/metrics", "\"crumbtrail_http_requests_total\""));
+
   /** This description. */
   public static final Endpoint OPENAPI =
       list(
@@ -190,6 +223,7 @@ public final class LookUpEndpoints {
           KNOBS,
           VERSION,
           HEALTH,
+          READY,
           OPENAPI,
           SHEET_SCHEMA,
           REPORT_SCHEMA);
@@ -197,9 +231,9 @@ public final class LookUpEndpoints {
   private LookUpEndpoints() {}
 
   /**
-   * Whether the server is up.
+   * Whether the server is up, or ready.
    *
-   * @param status "up"
+   * @param status "up" or "ready"
    */
   public record Health(String status) {}
 

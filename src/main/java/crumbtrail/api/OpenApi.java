@@ -11,12 +11,15 @@ import crumbtrail.report.Report;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /** The description of the interface for programs as OpenAPI 3.1. */
 public final class OpenApi {
   private static final String JSON = "application/json";
+  private static final String TEXT = "text/plain";
   private static final String PROBLEM = "application/problem+json";
+  private static final String TOKEN = "token";
   private static final String RESPONSES = "#/components/responses/";
 
   // What every address can answer with.
@@ -39,8 +42,8 @@ public final class OpenApi {
         .put("summary", "Why did my bake fail, and what do I change?")
         .put(
             "description",
-            "Bake sheets in, answers out. Nothing that is sent is kept. Errors are problem details"
-                + " as in RFC 9457.")
+            "Bake sheets in, answers out. Nothing that is sent is kept, but for what is put into"
+                + " the bake log. Errors are problem details as in RFC 9457.")
         .put("version", "1")
         .putObject("license")
         .put("name", "Apache-2.0")
@@ -54,13 +57,19 @@ public final class OpenApi {
     for (Endpoint endpoint : endpoints) {
       paths
           .withObjectProperty(endpoint.path())
-          .set(endpoint.method().equals("GET") ? "get" : "post", operation(endpoint));
+          .set(endpoint.method().toLowerCase(Locale.ROOT), operation(endpoint));
     }
     ObjectNode components = document.putObject("components");
     ObjectNode responses = components.putObject("responses");
     for (ProblemKind kind : ProblemKind.values()) {
       responses.set(String.valueOf(kind.status()), problem(kind.status()));
     }
+    components
+        .putObject("securitySchemes")
+        .putObject(TOKEN)
+        .put("type", "http")
+        .put("scheme", "bearer")
+        .put("description", "The token of a log-in, where several people share the log.");
     // The report stands on its own too, whether an address answers with it or not.
     schemas.of(Shape.one(Report.class));
     components.set("schemas", schemas.all());
@@ -95,6 +104,14 @@ public final class OpenApi {
       ArrayNode parameters = operation.putArray("parameters");
       endpoint.parameters().forEach(one -> parameters.add(parameter(one)));
     }
+    if (endpoint.access() != Endpoint.Access.FREE) {
+      ArrayNode security = operation.putArray("security");
+      if (endpoint.access() == Endpoint.Access.KEEPS_LOG) {
+        // Where one person keeps the log, nobody logs in.
+        security.addObject();
+      }
+      security.addObject().putArray(TOKEN);
+    }
     if (!endpoint.takes().isEmpty()) {
       ObjectNode body = operation.putObject("requestBody").put("required", true);
       ObjectNode content = body.putObject("content");
@@ -108,13 +125,16 @@ public final class OpenApi {
     }
     ObjectNode responses = operation.putObject("responses");
     ObjectNode made = responses.putObject("200").put("description", endpoint.summary());
-    if (endpoint.stands()) {
+    boolean text = endpoint.answers().equals(List.of(Shape.one(String.class)));
+    if (endpoint.stands() && !text) {
       made.set("headers", headers());
       responses
           .putObject("304")
           .put("description", "What the client has is still so (If-None-Match)");
     }
-    made.putObject("content").putObject(JSON).set("schema", answer(endpoint.answers()));
+    made.putObject("content")
+        .putObject(text ? TEXT : JSON)
+        .set("schema", answer(endpoint.answers()));
     Set<ProblemKind> refusals = EnumSet.copyOf(ALWAYS);
     refusals.addAll(endpoint.refusals());
     for (ProblemKind kind : refusals) {

@@ -1,8 +1,6 @@
 package crumbtrail.api;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.lessons.CaseShelf;
 import crumbtrail.lessons.Turn;
 import crumbtrail.lessons.Vary;
@@ -20,7 +18,6 @@ import java.util.stream.Collectors;
 /** Reads what is to be turned, and notes everything that is wrong with it. */
 final class VaryReader {
   private static final Set<String> KEYS = Set.of("sheet", "bake", "turn", "steps");
-  private static final ObjectMapper JSON = new ObjectMapper();
 
   private final Vary vary;
   private final List<Problem> problems = new ArrayList<>();
@@ -42,7 +39,7 @@ final class VaryReader {
 
   /** What is wanted; empty if there is any problem. */
   Optional<Wanted> read(String json) {
-    JsonNode request = parsed(json);
+    JsonNode request = LogReader.parsed(json);
     if (!request.isObject()) {
       add("", "this is no JSON object", "write {\"sheet\": {…}, \"turn\": {\"salt\": \"0..4%\"}}");
       return Optional.empty();
@@ -64,15 +61,6 @@ final class VaryReader {
     return problems.isEmpty() && sheet.isPresent()
         ? Optional.of(new Wanted(sheet.get(), turns, steps))
         : Optional.empty();
-  }
-
-  private static JsonNode parsed(String json) {
-    try {
-      JsonNode node = JSON.readTree(json);
-      return node == null ? JSON.missingNode() : node;
-    } catch (JsonProcessingException fault) {
-      return JSON.missingNode();
-    }
   }
 
   private Optional<BakeSheet> sheet(JsonNode request) {
