@@ -4,6 +4,7 @@
   "use strict";
 
   const PAUSE = 1500;
+  const ROOM = "crumbtrail-room";
   const form = document.querySelector("form[data-draft]");
   const panel = document.getElementById("layout");
   const status = document.getElementById("layout-said");
@@ -29,13 +30,41 @@
     }
   }
 
+  // What a recipe that is put back will take up is kept, so that nothing below it moves once it is
+  // laid out; with the width, since it is higher where there is less of that.
+  function atWidth() {
+    return `${panel.offsetWidth} `;
+  }
+
+  function measure() {
+    try {
+      sessionStorage.setItem(ROOM, atWidth() + panel.offsetHeight);
+    } catch {
+      // It will move, then.
+    }
+  }
+
+  function reserve() {
+    try {
+      const kept = sessionStorage.getItem(ROOM) ?? "";
+      if (kept.startsWith(atWidth())) {
+        panel.style.minHeight = `${kept.slice(atWidth().length)}px`;
+      }
+    } catch {
+      // It will move, then.
+    }
+  }
+
+  window.addEventListener("pagehide", measure);
   panel.addEventListener("htmx:afterSwap", () => {
+    panel.style.minHeight = "";
     clearTimeout(timer);
     timer = setTimeout(tell, PAUSE);
   });
   form.addEventListener("change", count);
   form.addEventListener("draft", () => {
     count();
+    reserve();
     panel.dispatchEvent(new CustomEvent("layout"));
   });
 })();

@@ -1,7 +1,6 @@
 package crumbtrail.web;
 
 import crumbtrail.lessons.Drawn;
-import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
 import java.util.List;
 
@@ -61,6 +60,7 @@ public record AdviceView(
   /**
    * The next bake.
    *
+   * @param head what, in what and how hot, for the head of a sheet of paper
    * @param changes as they were made, the greatest gain first
    * @param notes what was left out and what was fitted, in sentences
    * @param dough weight of the dough in words, or empty
@@ -70,14 +70,33 @@ public record AdviceView(
    */
   public record Next(
       String title,
+      Head head,
       List<Change> changes,
       List<String> notes,
-      List<Line> formula,
+      List<Weighed> formula,
       String dough,
       boolean clock,
       List<Step> steps,
       List<String> untold,
       List<Pair> risks) {}
+
+  /**
+   * The head of the next bake; what the sheet does not tell is empty and is filled in by hand.
+   *
+   * @param style the kind of bread
+   * @param vessel what it is baked in or on, and its size as the baker wrote it
+   * @param pieces how many, and how heavy each
+   * @param oven how long and how hot
+   */
+  public record Head(String style, String vessel, String pieces, String oven) {}
+
+  /**
+   * One ingredient of the next bake.
+   *
+   * @param part the preferment it belongs to, empty for the final dough
+   * @param spoons little yeast or salt by the spoon, or empty
+   */
+  public record Weighed(String part, String name, String percent, String weight, String spoons) {}
 
   /**
    * A step of the day.

@@ -17,7 +17,7 @@ import crumbtrail.web.AdviceView.Level;
 import crumbtrail.web.AdviceView.Next;
 import crumbtrail.web.AdviceView.Risk;
 import crumbtrail.web.AdviceView.Step;
-import crumbtrail.web.ReportView.Line;
+import crumbtrail.web.AdviceView.Weighed;
 import crumbtrail.web.ReportView.Pair;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -58,9 +58,10 @@ final class AdviceViews {
     notes.addAll(next.notes());
     return new Next(
         next.title(),
+        NextHead.of(next, units, t),
         next.changes().stream().map(one -> change(one, units, t)).toList(),
         notes,
-        next.lines().stream().map(row -> line(row, units, t)).toList(),
+        next.lines().stream().map(row -> weighed(row, units, t)).toList(),
         next.doughGrams() > 0
             ? t.number(units.quantity(LineText.onScale(next.doughGrams()), "g"))
             : "",
@@ -105,13 +106,13 @@ final class AdviceViews {
     return one.verdict().startsWith("helps");
   }
 
-  private static Line line(FormulaRow row, Units units, Texts t) {
-    return new Line(
+  private static Weighed weighed(FormulaRow row, Units units, Texts t) {
+    return new Weighed(
         row.part() == null ? "" : row.part(),
         row.written(),
-        "",
         row.percent() == null ? "" : t.number(String.format(Locale.ROOT, "%.1f %%", row.percent())),
-        row.grams() == null ? "" : t.number(units.quantity(LineText.onScale(row.grams()), "g")));
+        row.grams() == null ? "" : t.number(units.quantity(LineText.onScale(row.grams()), "g")),
+        row.spoons() == null ? "" : t.number(row.spoons()));
   }
 
   private static Step step(DayStep step, Texts t) {

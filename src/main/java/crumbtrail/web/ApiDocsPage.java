@@ -56,7 +56,7 @@ public record ApiDocsPage(List<Group> groups, List<ProblemKind> problems, List<A
   private static Entry entry(Endpoint endpoint) {
     return new Entry(
         endpoint,
-        endpoint.example().curl(SERVER),
+        endpoint.curl(SERVER),
         endpoint.takes().stream().map(body -> link(body.type() + ": ", body.shape())).toList(),
         endpoint.answers().stream().map(shape -> link("", shape)).toList());
   }

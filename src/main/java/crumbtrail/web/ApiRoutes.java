@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -42,17 +43,30 @@ final class ApiRoutes {
   /**
    * @param classroom empty where lessons are not served
    * @param shelf empty where nothing can be looked up
+   * @param readiness whether the server can work
+   * @param measures what it measures of itself
+   * @param log binds the addresses of the log, if there is one
    */
-  ApiRoutes(Tracer tracer, Optional<Classroom> classroom, Optional<Shelf> shelf, Guards guards) {
+  ApiRoutes(
+      Tracer tracer,
+      Optional<Classroom> classroom,
+      Optional<Shelf> shelf,
+      Consumer<Map<Endpoint, Handler>> log,
+      Readiness readiness,
+      Measures measures,
+      Guards guards) {
     this.guards = guards;
     this.description = new Once<>(() -> OpenApi.of(bound.keySet()));
-    sheet(BakeEndpoints.TRACE, tracer::trace);
+    bound.put(BakeEndpoints.TRACE, ctx -> trace(ctx, tracer));
     sheet(BakeEndpoints.PRECHECK, tracer::precheck);
     bound.put(BakeEndpoints.NEXT, ctx -> next(ctx, tracer));
     bound.put(BakeEndpoints.LAYOUT, ctx -> layout(ctx, tracer));
+    log.accept(bound);
     classroom.ifPresent(this::bind);
     shelf.ifPresent(this::bind);
     look(LookUpEndpoints.HEALTH, ctx -> new LookUpEndpoints.Health("up"));
+    bound.put(LookUpEndpoints.READY, ctx -> ready(ctx, readiness));
+    bound.put(LookUpEndpoints.METRICS, measures::tell);
     look(LookUpEndpoints.OPENAPI, ctx -> description.get());
     look(LookUpEndpoints.SHEET_SCHEMA, ctx -> OpenApi.sheetSchema(description.get()));
     look(LookUpEndpoints.REPORT_SCHEMA, ctx -> OpenApi.reportSchema(description.get()));
@@ -92,7 +106,10 @@ final class ApiRoutes {
                     HandlerType.findOrCreate(endpoint.method()),
                     endpoint.path(),
                     ctx -> {
-                      guards.checkAccept(ctx);
+                      // What is no JSON is not held to an Accept that asks for it.
+                      if (!endpoint.equals(LookUpEndpoints.METRICS)) {
+                        guards.checkAccept(ctx);
+                      }
                       handler.handle(ctx);
                     })));
     routes.get(
@@ -103,12 +120,31 @@ final class ApiRoutes {
                 Map.of("page", ApiDocsPage.of(List.copyOf(bound.keySet()), description.get()))));
   }
 
+  private static void ready(Context ctx, Readiness readiness) {
+    readiness
+        .missing()
+        .ifPresent(
+            what -> {
+              throw new Refusal(503, what);
+            });
+    Freshness.answer(ctx, JSON, ApiJson.text(new LookUpEndpoints.Health("ready")));
+  }
+
   private <T> void sheet(Endpoint endpoint, Function<String, Traced<T>> worked) {
     bound.put(endpoint, ctx -> answer(ctx, worked.apply(json(ctx))));
   }
 
   private void look(Endpoint endpoint, Function<Context, Object> found) {
     bound.put(endpoint, ctx -> Freshness.answer(ctx, JSON, ApiJson.text(found.apply(ctx))));
+  }
+
+  private void trace(Context ctx, Tracer tracer) {
+    String only = asked(ctx, "only");
+    if (!only.isEmpty() && !only.equals("causes")) {
+      throw new Refusal(400, "The query parameter only: write causes, or leave it out.");
+    }
+    String sheet = json(ctx);
+    answer(ctx, only.isEmpty() ? tracer.trace(sheet) : tracer.causes(sheet));
   }
 
   // The body is the sheet; what is wished stands in the query, under the names of the form.

@@ -19,6 +19,8 @@ import java.util.function.ToDoubleFunction;
  */
 final class BakePicture {
   private final Bake bake;
+  private final List<String> words;
+  private final Degrees degrees;
   private final Frame frame;
   private final Texts t;
   private final Pen pen = new Pen();
@@ -26,8 +28,10 @@ final class BakePicture {
   private final BakePoint last;
   private final double right;
 
-  private BakePicture(Bake bake, Frame frame, Texts t) {
-    this.bake = bake;
+  private BakePicture(Bake told, Frame frame, Degrees degrees, Texts t) {
+    this.bake = degrees.on(told);
+    this.words = CourseWords.of(told).stream().map(degrees::said).toList();
+    this.degrees = degrees;
     this.t = t;
     this.frame = frame;
     this.last = bake.points().get(bake.points().size() - 1);
@@ -38,18 +42,19 @@ final class BakePicture {
   private record Name(double y, String css, String text) {}
 
   /** The picture; the bake must have a point. */
-  static Picture of(Bake bake, Frame frame, Texts t) {
-    return new BakePicture(bake, frame, t).draw();
+  static Picture of(Bake bake, Frame frame, Degrees degrees, Texts t) {
+    return new BakePicture(bake, frame, degrees, t).draw();
   }
 
   private Picture draw() {
-    pen.label(0, frame.font(), "start", "title", t.of("baking.axis.core"));
+    pen.label(0, frame.font(), "start", "title", t.of("baking.axis.core", degrees.unit()));
     double coreTop = 2 * frame.row() + 4;
     double coreFoot = coreTop + frame.tall();
     double ovenTop = coreFoot + 2.2 * frame.row();
     double ovenFoot = ovenTop + 1.3 * frame.low();
     core(coreTop, coreFoot);
-    pen.label(0, frame.titleAbove(ovenTop), "start", "title", t.of("baking.axis.oven"));
+    pen.label(
+        0, frame.titleAbove(ovenTop), "start", "title", t.of("baking.axis.oven", degrees.unit()));
     oven(ovenTop, ovenFoot);
     frame.time(pen, x, ovenFoot, "time.oven", t);
     return pen.picture(
@@ -58,7 +63,7 @@ final class BakePicture {
         ovenFoot + frame.belowTime(),
         frame.font(),
         t.of("baking.picture"),
-        CourseWords.of(bake));
+        words);
   }
 
   private void core(double top, double foot) {
@@ -96,10 +101,10 @@ final class BakePicture {
               t.of(frame.narrow() ? "baking.measured.short" : "baking.measured")));
     }
     if (bake.setAt() != null && bake.setAt() <= x.high()) {
-      String words = t.of("baking.set", t.number(CourseWords.time(bake.setAt())));
+      String set = t.of("baking.set", t.number(CourseWords.time(bake.setAt())));
       LabelRows rows = new LabelRows(frame.left(), frame.width());
-      Spot spot = rows.place(x.at(bake.setAt()), frame.boldWidthOf(words));
-      frame.flag(pen, spot, frame.row(), foot, "ready", words);
+      Spot spot = rows.place(x.at(bake.setAt()), frame.boldWidthOf(set));
+      frame.flag(pen, spot, frame.row(), foot, "ready", set);
     }
     writeNames(names, top, foot);
   }

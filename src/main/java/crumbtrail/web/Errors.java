@@ -4,12 +4,15 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.nio.channels.ClosedChannelException;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Collectors;
+import org.eclipse.jetty.io.EofException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,7 +31,11 @@ final class Errors {
         Refusal.class,
         (e, ctx) -> answer(ctx, ProblemDetails.of(e.status(), e.getMessage(), e.problems())));
     config.routes.exception(HttpResponseException.class, Errors::refused);
-    config.routes.exception(Exception.class, (e, ctx) -> answer(ctx, logged(e)));
+    config.routes.exception(
+        Exception.class,
+        (e, ctx) ->
+            answer(
+                ctx, clientLeft(e) ? ProblemDetails.of(400, "The request broke off.") : logged(e)));
     config.router.javaLangErrorHandler(
         (res, error) -> {
           // No context here: an overflowing stack or heap left none that could be trusted.
@@ -41,6 +48,18 @@ final class Errors {
             LOG.debug("The answer could not be sent", e);
           }
         });
+  }
+
+  // No fault of ours, and no line in the log for each client that goes away.
+  private static boolean clientLeft(Throwable fault) {
+    for (Throwable at = fault; at != null; at = at.getCause()) {
+      if (at instanceof ClosedChannelException
+          || at instanceof EofException
+          || at instanceof TimeoutException) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static void refused(HttpResponseException e, Context ctx) {
@@ -84,7 +103,8 @@ final class Errors {
     return ProblemDetails.fault(incident);
   }
 
-  private static void answer(Context ctx, ProblemDetails problem) {
+  /** Answers with problem details, or with a page where a person asked for one. */
+  static void answer(Context ctx, ProblemDetails problem) {
     ctx.status(problem.status());
     if (wantsPage(ctx)) {
       ctx.render("error.jte", Map.of("problem", problem));

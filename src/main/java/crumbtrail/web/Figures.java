@@ -24,27 +24,31 @@ final class Figures {
   private Figures() {}
 
   /** All figures for which there are points. */
-  static List<Figure> of(Courses courses, Map<String, WorkedReading> workup, Texts t) {
+  static List<Figure> of(Courses courses, Map<String, WorkedReading> workup, Units units, Texts t) {
+    Degrees degrees = new Degrees(units);
     List<Figure> figures = new ArrayList<>();
     if (courses != null && courses.rise() != null && !courses.rise().points().isEmpty()) {
-      figures.add(rise(courses.rise(), workup, t));
+      figures.add(rise(courses.rise(), workup, degrees, t));
     }
     if (courses != null && courses.bake() != null && !courses.bake().points().isEmpty()) {
-      figures.add(bake(courses.bake(), workup, t));
+      figures.add(bake(courses.bake(), workup, degrees, t));
     }
     return figures;
   }
 
-  private static Figure rise(Rise rise, Map<String, WorkedReading> workup, Texts t) {
+  private static Figure rise(
+      Rise rise, Map<String, WorkedReading> workup, Degrees degrees, Texts t) {
     return new Figure(
         "rise",
         t.of("rise.title"),
-        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> RisePicture.of(rise, frame, t)).toList(),
+        Stream.of(Frame.WIDE, Frame.NARROW)
+            .map(frame -> RisePicture.of(rise, frame, degrees, t))
+            .toList(),
         rise.marks().stream().anyMatch(Courses.Mark::beyond)
             ? t.of("rise.caption") + " " + t.of("rise.caption.never")
             : t.of("rise.caption"),
         false,
-        CourseWords.warnings(rise, workup),
+        CourseWords.warnings(rise, workup).stream().map(degrees::said).toList(),
         columns(t, "rise.after", "rise.stage", "rise.times", "rise.dough"),
         chosen(rise.points(), RisePoint::minute).stream()
             .map(
@@ -53,27 +57,30 @@ final class Figures {
                         t.number(CourseWords.time(p.minute())),
                         t.name(stage(rise, p.minute())),
                         t.number(Amounts.number(Math.round(p.rise() * 100) / 100.0)),
-                        t.number(CourseWords.celsius(p.celsius()))))
+                        t.number(degrees.text(p.celsius()))))
             .toList());
   }
 
-  private static Figure bake(Bake bake, Map<String, WorkedReading> workup, Texts t) {
+  private static Figure bake(
+      Bake bake, Map<String, WorkedReading> workup, Degrees degrees, Texts t) {
     return new Figure(
         "bake",
         t.of("baking.title"),
-        Stream.of(Frame.WIDE, Frame.NARROW).map(frame -> BakePicture.of(bake, frame, t)).toList(),
-        CourseWords.done(bake),
+        Stream.of(Frame.WIDE, Frame.NARROW)
+            .map(frame -> BakePicture.of(bake, frame, degrees, t))
+            .toList(),
+        degrees.said(CourseWords.done(bake)),
         true,
-        CourseWords.warnings(bake, workup),
+        CourseWords.warnings(bake, workup).stream().map(degrees::said).toList(),
         columns(t, "baking.in", "baking.core", "baking.crust", "baking.oven"),
         chosen(bake.points(), BakePoint::minute).stream()
             .map(
                 p ->
                     List.of(
                         t.number(CourseWords.time(p.minute())),
-                        t.number(CourseWords.celsius(p.core())),
-                        t.number(CourseWords.celsius(p.crust())),
-                        t.number(CourseWords.celsius(p.oven()))))
+                        t.number(degrees.text(p.core())),
+                        t.number(degrees.text(p.crust())),
+                        t.number(degrees.text(p.oven()))))
             .toList());
   }
 

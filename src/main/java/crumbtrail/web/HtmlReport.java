@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.Report;
+import crumbtrail.report.Report.NextBakeSheet;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -24,12 +25,19 @@ public final class HtmlReport {
 
   /** The page, with pictures of the signs seen. */
   public static String page(Report report, LoafPictures pictures) {
+    return rendered(
+        "report.jte", Map.of("report", ReportViews.of(report, pictures), "t", Texts.english()));
+  }
+
+  /** The next bake as a sheet to print. */
+  public static String next(NextBakeSheet next) {
+    NextPage page = NextPage.made(AdviceViews.next(next), null);
+    return rendered("next.jte", Map.of("page", page, "t", Texts.english()));
+  }
+
+  private static String rendered(String template, Map<String, Object> model) {
     StringOutput output = new StringOutput();
-    TemplateEngine.createPrecompiled(ContentType.Html)
-        .render(
-            "report.jte",
-            Map.of("report", ReportViews.of(report, pictures), "t", Texts.english()),
-            output);
+    TemplateEngine.createPrecompiled(ContentType.Html).render(template, model, output);
     return alone(output.toString());
   }
 

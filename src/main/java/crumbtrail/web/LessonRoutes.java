@@ -43,7 +43,7 @@ final class LessonRoutes {
     if (!page.faults().isEmpty()) {
       ctx.status(400);
     }
-    ctx.render("vary.jte", Map.of("page", page));
+    ctx.render("vary.jte", Map.of("page", page, "teaching", Teaching.of(ctx)));
   }
 
   // A loaf without a number gets one, so that its address brings it again.
@@ -69,7 +69,9 @@ final class LessonRoutes {
     if (place < 1 || place > school.course().all().size()) {
       throw new Refusal(404, "There is no such lesson.");
     }
-    ctx.render("lesson.jte", Map.of("page", LessonPage.of(school, place, Texts.of(ctx))));
+    ctx.render(
+        "lesson.jte",
+        Map.of("page", LessonPage.of(school, place, Texts.of(ctx)), "teaching", Teaching.of(ctx)));
   }
 
   private static Map<String, String> asked(Context ctx) {

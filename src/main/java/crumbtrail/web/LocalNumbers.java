@@ -11,10 +11,21 @@ import java.util.regex.Pattern;
  */
 final class LocalNumbers {
   private static final List<String> UNITS =
-      List.of("tsp", "tbsp", "cup", "cups", "in", "ft", "times ready", "times", "points");
+      List.of(
+          "tsp",
+          "tbsp",
+          "cup",
+          "cups",
+          "in",
+          "ft",
+          "times ready",
+          "times",
+          "points",
+          "pinches",
+          "pinch");
   private static final String MEASURES = "g|kg|mg|ml|l|cm³/g|cm|mm|m|min|h|°C|°F|oz|lb|K";
   private static final Pattern SPACED =
-      Pattern.compile("(?<=[\\d¼½¾]) (?=(" + MEASURES + ")(?![\\p{L}\\d]))");
+      Pattern.compile("(?<=[\\d¼½¾⅛⅜⅝⅞]) (?=(" + MEASURES + ")(?![\\p{L}\\d]))");
   private static final Pattern DECIMAL = Pattern.compile("(?<=\\d)\\.(?=\\d)");
   private static final Pattern PERCENT = Pattern.compile("(?<=\\d) ?%");
   private static final Pattern MINUS = Pattern.compile("(?<![\\d\\p{L}])-(?=\\d)");
@@ -46,13 +57,13 @@ final class LocalNumbers {
     for (String unit : UNITS) {
       written =
           written.replaceAll(
-              "(?<=[\\d¼½¾]) " + unit + "(?![\\p{L}\\d])",
+              "(?<=[\\d¼½¾⅛⅜⅝⅞]) " + unit + "(?![\\p{L}\\d])",
               " " + texts.apply("unit." + unit.replace(' ', '-')));
     }
     written =
         written.replaceAll("(?<=[\\d\\p{L}]) to (?=[\\d−])", " " + texts.apply("number.to") + " ");
     written = written.replaceAll("^over (?=\\d)", texts.apply("number.over") + " ");
-    written = written.replaceAll("^under (?=\\d)", texts.apply("number.under") + " ");
+    written = written.replaceAll("^under (?=[\\d⅛])", texts.apply("number.under") + " ");
     written = PERCENT.matcher(written).replaceAll(thin + "%");
     return SPACED.matcher(written).replaceAll(thin);
   }

@@ -8,7 +8,7 @@ import java.util.List;
  * The page of the next bake.
  *
  * @param next null where it could not be worked out
- * @param wish what was wished, to be sent again
+ * @param wish what was wished, to be sent again; null where no server answers
  * @param faults what is wrong with the sheet that was carried along, in sentences
  */
 public record NextPage(AdviceView.Next next, WishForm wish, List<String> faults) {

@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
+import crumbtrail.compare.Comparison;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Replied;
@@ -30,6 +31,11 @@ public final class PostMortemTracer implements Tracer {
   }
 
   @Override
+  public Traced<Report> causes(String sheetJson) {
+    return read(sheetJson, postMortem::causes);
+  }
+
+  @Override
   public Traced<Replied> reply(String sheetJson, Set<String> passed, Reply reply) {
     return read(sheetJson, sheet -> postMortem.reply(sheet, passed, reply));
   }
@@ -45,8 +51,22 @@ public final class PostMortemTracer implements Tracer {
   }
 
   @Override
+  public Traced<Comparison> compare(String beforeJson, String afterJson) {
+    Reading before = SheetReader.read(beforeJson);
+    if (before.sheet().isEmpty()) {
+      return new Traced.Refused<>(before.problems());
+    }
+    return read(afterJson, after -> postMortem.compare(before.sheet().get(), after));
+  }
+
+  @Override
   public RecipeLayout layout(JsonNode sheet) {
     return postMortem.layout(sheet);
+  }
+
+  @Override
+  public boolean ready() {
+    return postMortem.ready();
   }
 
   private static <T> Traced<T> read(String sheetJson, Function<BakeSheet, T> answer) {

@@ -14,6 +14,7 @@ import crumbtrail.sheet.SheetReader;
 import crumbtrail.sheet.SheetWriter;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -150,8 +151,12 @@ final class ReportRoutes {
   }
 
   private void show(Context ctx, Report report, Held held) {
-    ctx.render(
-        "report.jte",
-        Map.of("report", ReportViews.of(report, pictures, held), "teaching", Teaching.of(ctx)));
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("report", ReportViews.of(report, pictures, held));
+    model.put("teaching", Teaching.of(ctx));
+    if (!held.ahead()) {
+      KeepRoutes.form(ctx, held.sheet(), report).ifPresent(keep -> model.put("keep", keep));
+    }
+    ctx.render("report.jte", model);
   }
 }

@@ -1,6 +1,7 @@
 package crumbtrail.web;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A report laid out for the page: every number is already a text with its unit, every list is in
@@ -11,6 +12,7 @@ import java.util.List;
  * @param advice what to change, and what lies ahead
  * @param together names of the fewest plausible causes that account for everything seen
  * @param togetherNotes what else there is to say about them, in sentences
+ * @param kitchen what the odds of one kitchen moved; null where it goes by those of all
  * @param unexplained names of what was seen and no cause accounts for
  * @param firmness how firm the ranking is, in sentences; empty where nothing is ranked
  * @param next questions, to be answered in place
@@ -32,12 +34,13 @@ public record ReportView(
     AdviceView advice,
     List<String> together,
     List<Said> togetherNotes,
+    KitchenView kitchen,
     List<String> unexplained,
     List<String> firmness,
     AskView next,
     List<String> notUnderstood,
     List<Drawn> drawn,
-    List<Pair> understood,
+    List<Understood> understood,
     List<String> assumptions,
     List<Line> formula,
     List<Pair> groups,
@@ -115,6 +118,16 @@ public record ReportView(
    * @param svg the whole element, as the drawing engine made it from words of its own
    */
   public record Drawn(String name, String svg) {}
+
+  /**
+   * How words of the baker were read.
+   *
+   * @param said the words
+   * @param meant the name of what they were taken for
+   * @param tongue the language of that name where it is not that of the page, or null
+   * @param kind what it is: a sign, a circumstance
+   */
+  public record Understood(String said, String meant, @Nullable String tongue, String kind) {}
 
   /** Two texts that belong together: a name and what it stands for. */
   public record Pair(String name, String value) {}

@@ -14,6 +14,7 @@ import crumbtrail.web.ReportView.Evidence;
 import crumbtrail.web.ReportView.Line;
 import crumbtrail.web.ReportView.Pair;
 import crumbtrail.web.ReportView.Said;
+import crumbtrail.web.ReportView.Understood;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -55,17 +56,18 @@ final class ReportViews {
         AdviceViews.of(report, pictures, held.wish(), held.units(), t),
         named(report.together(), names, t),
         together(report, names, t),
+        KitchenView.of(report, t),
         named(report.unexplained(), names, t),
         firmness(report),
         AskView.of(report, held),
         report.notUnderstood(),
         drawn(report, pictures, t),
-        report.understood().stream().map(u -> new Pair(u.said(), reading(u, t))).toList(),
+        report.understood().stream().map(u -> read(u, t)).toList(),
         report.assumptions(),
         formula == null ? List.of() : lines(formula, held.units(), t),
         formula == null ? List.of() : groups(formula, t),
         formula == null ? List.of() : notes(formula, held.units(), t),
-        Figures.of(report.courses(), report.workup(), t),
+        Figures.of(report.courses(), report.workup(), held.units(), t),
         readings(report.workup(), ranges, held.units(), t),
         ranges.list(),
         report.cautions(),
@@ -161,9 +163,12 @@ final class ReportViews {
         sources.list());
   }
 
-  private static String reading(Report.Understood understood, Texts t) {
+  private static Understood read(Report.Understood understood, Texts t) {
     String kind = understood.kind();
-    return t.name(understood.name()) + " (" + t.orElse("kind." + kind, kind) + ")";
+    String name = t.name(understood.name());
+    // Names that the language has no other word for stay as they are.
+    String tongue = name.equals(understood.name()) ? t.inEnglish() : null;
+    return new Understood(understood.said(), name, tongue, t.orElse("kind." + kind, kind));
   }
 
   private static List<Line> lines(FormulaTable formula, Units units, Texts t) {

@@ -26,14 +26,18 @@ final class RisePicture {
   private static final double FAR = 1.5;
 
   private final Rise rise;
+  private final List<String> words;
+  private final Degrees degrees;
   private final Frame frame;
   private final Texts t;
   private final Pen pen = new Pen();
   private final Axis x;
   private final double right;
 
-  private RisePicture(Rise rise, Frame frame, Texts t) {
-    this.rise = rise;
+  private RisePicture(Rise rise, Frame frame, Degrees degrees, Texts t) {
+    this.rise = degrees.on(rise);
+    this.words = CourseWords.of(rise).stream().map(degrees::said).toList();
+    this.degrees = degrees;
     this.t = t;
     this.frame = frame;
     this.right = frame.width() - 14.0;
@@ -41,8 +45,8 @@ final class RisePicture {
   }
 
   /** The picture; the rise must have a point. */
-  static Picture of(Rise rise, Frame frame, Texts t) {
-    return new RisePicture(rise, frame, t).draw();
+  static Picture of(Rise rise, Frame frame, Degrees degrees, Texts t) {
+    return new RisePicture(rise, frame, degrees, t).draw();
   }
 
   // A stage or a mark, with a leader down into the picture.
@@ -79,13 +83,14 @@ final class RisePicture {
         lowFoot + frame.belowTime(),
         frame.font(),
         t.of("rise.picture"),
-        CourseWords.of(rise));
+        words);
   }
 
   private List<Flag> flags(LabelRows rows) {
     List<Flag> flags = new ArrayList<>();
     for (Span span : spans()) {
-      String text = t.name(span.name()) + " " + t.number(CourseWords.celsius(span.place()));
+      String text =
+          t.name(span.name()) + " " + t.number(Math.round(span.place()) + " " + degrees.unit());
       flags.add(new Flag(span.from(), "stage", text, frame.widthOf(text)));
     }
     for (Mark mark : rise.marks()) {
@@ -148,7 +153,9 @@ final class RisePicture {
   private void warmthPane(double top, double foot) {
     double base = frame.titleAbove(top);
     double font = frame.font();
-    String[] key = {t.of("rise.temperature"), t.of("rise.line.dough"), t.of("rise.line.place")};
+    String[] key = {
+      t.of("rise.temperature", degrees.unit()), t.of("rise.line.dough"), t.of("rise.line.place")
+    };
     double at = 0;
     pen.label(at, base, "start", "title", key[0]);
     at += frame.boldWidthOf(key[0]) + 6;

@@ -1,56 +1,50 @@
 package crumbtrail.web;
 
 import crumbtrail.knowledge.Knowledge;
-import crumbtrail.knowledge.LessonKind;
-import crumbtrail.knowledge.Remedy;
+import crumbtrail.knowledge.ReadingKind;
+import crumbtrail.lessons.Syllabus;
 import io.javalin.http.Context;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
- * What there is to learn about a cause: the lesson that teaches it, and the knob that its remedies
- * turn. Immutable.
+ * What there is to learn about a cause and about a number. Immutable.
  *
- * @param lessons by key of the cause
- * @param knobs by key of the cause
+ * @param syllabus lessons and knobs of causes
+ * @param meanings what readings mean, by their English names
  */
-public record Teaching(Map<String, Lesson> lessons, Map<String, Knob> knobs) {
+public record Teaching(Syllabus syllabus, Map<String, String> meanings) {
   private static final String NAME = "teaching";
-  private static final Teaching NONE = new Teaching(Map.of(), Map.of());
+  private static final Teaching NONE = new Teaching(Syllabus.NONE, Map.of());
 
   public Teaching {
-    lessons = Map.copyOf(lessons);
-    knobs = Map.copyOf(knobs);
+    meanings = Map.copyOf(meanings);
   }
-
-  /** A lesson: its number from 1, and its title. */
-  public record Lesson(int number, String title) {}
-
-  /** A knob: its key and its name in plain words. */
-  public record Knob(String key, String name) {}
 
   /** Nothing, on pages that no server answers. */
   public static Teaching none() {
     return NONE;
   }
 
-  /** What the catalogues have; of several lessons or knobs the first. */
+  /** Lessons by key of the cause that they teach. */
+  public Map<String, Syllabus.Lesson> lessons() {
+    return syllabus.lessons();
+  }
+
+  /** Knobs by key of the cause that they mend. */
+  public Map<String, Syllabus.Knob> knobs() {
+    return syllabus.knobs();
+  }
+
+  /** What the catalogues have. */
   static Teaching of(Knowledge knowledge) {
-    Map<String, Lesson> lessons = new HashMap<>();
-    List<LessonKind> course = knowledge.lessons();
-    for (int place = 0; place < course.size(); place++) {
-      LessonKind lesson = course.get(place);
-      lessons.putIfAbsent(lesson.cause(), new Lesson(place + 1, lesson.title()));
+    Map<String, String> meanings = new HashMap<>();
+    for (ReadingKind reading : knowledge.readings()) {
+      if (reading.what() != null && !reading.what().isBlank()) {
+        meanings.put(reading.name(), reading.what());
+      }
     }
-    Map<String, Knob> knobs = new HashMap<>();
-    for (Remedy remedy : knowledge.remedies()) {
-      knowledge.knobs().stream()
-          .filter(knob -> knob.key().equals(remedy.turn()))
-          .findFirst()
-          .ifPresent(knob -> knobs.putIfAbsent(remedy.cause(), new Knob(knob.key(), knob.name())));
-    }
-    return new Teaching(lessons, knobs);
+    return new Teaching(Syllabus.of(knowledge), meanings);
   }
 
   /** Hands it to whatever answers a request. */

@@ -78,6 +78,11 @@ public final class Texts {
     return new MessageFormat(bundle.getString(key), language.locale()).format(values);
   }
 
+  /** What stands before and after the one thing that is put into a text. */
+  public List<String> around(String key) {
+    return List.of(of(key, "\n").split("\n", 2));
+  }
+
   /** A text that need not be there, or else another. */
   public String orElse(String key, String other) {
     return bundle.containsKey(key) ? of(key) : other;

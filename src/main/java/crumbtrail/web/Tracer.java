@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import crumbtrail.advice.Wish;
+import crumbtrail.compare.Comparison;
 import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Replied;
 import crumbtrail.report.Reply;
@@ -19,6 +20,9 @@ public interface Tracer {
   /** Works out why the bake failed. */
   Traced<Report> trace(String sheetJson);
 
+  /** Works out the causes and what they rest on, and nothing more, which is far sooner done. */
+  Traced<Report> causes(String sheetJson);
+
   /**
    * Works out why the bake failed, with one question more answered.
    *
@@ -32,6 +36,18 @@ public interface Tracer {
   /** Works out the next bake as the baker wants it. */
   Traced<Report.NextBakeSheet> next(String sheetJson, Wish wish);
 
+  /**
+   * Holds a bake against another one.
+   *
+   * @param beforeJson the sheet that is held against, as a rule that of the better bake
+   */
+  Traced<Comparison> compare(String beforeJson, String afterJson);
+
   /** Lays out the formula of a sheet that may still be faulty. */
   RecipeLayout layout(JsonNode sheet);
+
+  /** Whether the first sheet need not wait for the rules. */
+  default boolean ready() {
+    return true;
+  }
 }

@@ -37,7 +37,7 @@ public record VaryPage(
     String whose,
     String example,
     Map<String, String> kept,
-    List<Choice> knobs,
+    List<Dial> knobs,
     Asked asked,
     List<String> faults,
     VaryView view) {
@@ -57,6 +57,9 @@ public record VaryPage(
 
   /** Something to choose: its key and its words. */
   public record Choice(String key, String words) {}
+
+  /** A knob to choose, and a range that would do for it on this bake. */
+  public record Dial(String key, String words, String range) {}
 
   /** What was asked: one knob and its range, and perhaps another. */
   public record Asked(String turn, String range, String second, String secondRange) {}
@@ -82,8 +85,9 @@ public record VaryPage(
     if (!own && sheet.isEmpty()) {
       faults.add(t.of("vary.nobake"));
     }
-    Optional<Turn> first = turn(vary, asked.turn(), asked.range(), faults, t);
-    Optional<Turn> second = turn(vary, asked.second(), asked.secondRange(), faults, t);
+    Map<String, Turn> around = sheet.map(vary::around).orElse(Map.of());
+    Optional<Turn> first = turn(vary, asked.turn(), asked.range(), around, faults, t);
+    Optional<Turn> second = turn(vary, asked.second(), asked.secondRange(), around, faults, t);
     VaryView view = null;
     if (faults.isEmpty() && sheet.isPresent() && first.isPresent()) {
       view =
@@ -95,9 +99,9 @@ public record VaryPage(
         bake,
         bakes(t),
         sheet.map(VaryPage::whose).orElse(""),
-        Turn.example(vary.knob(asked.turn()).orElse(vary.knobs().get(0))),
+        range(vary.knob(asked.turn()).orElse(vary.knobs().get(0)), around),
         kept,
-        choices(vary, t),
+        choices(vary, around, t),
         asked,
         faults,
         view);
@@ -123,9 +127,13 @@ public record VaryPage(
     return reading.sheet();
   }
 
-  // An empty range is all that makes sense for the knob.
+  private static String range(KnobKind knob, Map<String, Turn> around) {
+    return around.containsKey(knob.key()) ? around.get(knob.key()).written() : Turn.example(knob);
+  }
+
+  // An empty range is that around where the bake stands.
   private static Optional<Turn> turn(
-      Vary vary, String key, String range, List<String> faults, Texts t) {
+      Vary vary, String key, String range, Map<String, Turn> around, List<String> faults, Texts t) {
     if (key.isBlank()) {
       return Optional.empty();
     }
@@ -135,7 +143,7 @@ public record VaryPage(
       return Optional.empty();
     }
     Turn.Reading reading =
-        Turn.read(knob.get(), range.isEmpty() ? Turn.example(knob.get()) : range);
+        Turn.read(knob.get(), range.isEmpty() ? range(knob.get(), around) : range);
     reading.problems().forEach(problem -> faults.add(sentence(problem)));
     return reading.turn();
   }
@@ -144,9 +152,9 @@ public record VaryPage(
     return LessonWords.capital(problem.what()) + ": " + problem.remedy() + ".";
   }
 
-  private static List<Choice> choices(Vary vary, Texts t) {
+  private static List<Dial> choices(Vary vary, Map<String, Turn> around, Texts t) {
     return vary.knobs().stream()
-        .map(knob -> new Choice(knob.key(), t.name(knob.name()) + " (" + Turn.example(knob) + ")"))
+        .map(knob -> new Dial(knob.key(), t.name(knob.name()), range(knob, around)))
         .toList();
   }
 

@@ -7,10 +7,10 @@ import crumbtrail.lessons.Variation.Dial;
 import crumbtrail.lessons.Variation.Named;
 import crumbtrail.lessons.Variation.Point;
 import crumbtrail.lessons.Variation.Tipping;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.web.ReportView.Figure;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  * @param figure the picture with its numbers, null where no cause became likely or two were turned
  * @param tipping where something changes over
  * @param tables further numbers
+ * @param readings names of what is worked out, to be explained
  * @param loaves drawn as they would look
  */
 public record VaryView(
@@ -32,6 +33,7 @@ public record VaryView(
     Figure figure,
     List<String> tipping,
     List<Table> tables,
+    List<String> readings,
     List<Drawn> loaves) {
 
   /**
@@ -68,6 +70,7 @@ public record VaryView(
         causes.isEmpty() ? null : figure(variation, tipping, t),
         tipping,
         tables,
+        variation.readings().stream().map(Variation.Measure::name).toList(),
         loaves);
   }
 
@@ -145,7 +148,7 @@ public record VaryView(
   }
 
   private static String value(Double value, int decimals, Texts t) {
-    return value == null ? "–" : t.number(String.format(Locale.ROOT, "%." + decimals + "f", value));
+    return value == null ? "–" : t.number(Amounts.fixed(value, decimals));
   }
 
   private static String percent(Double probability, Texts t) {
@@ -182,6 +185,7 @@ public record VaryView(
         null,
         List.of(),
         List.of(new Table(t.of("vary.crossing"), columns, rows)),
+        List.of(),
         List.of());
   }
 

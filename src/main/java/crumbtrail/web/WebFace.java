@@ -2,24 +2,24 @@ package crumbtrail.web;
 
 import crumbtrail.api.Classroom;
 import crumbtrail.api.Shelf;
+import crumbtrail.bakelog.PhotoMaker;
 import crumbtrail.handbook.Leaves;
 import crumbtrail.lessons.School;
 import crumbtrail.picture.LoafPictures;
-import gg.jte.ContentType;
-import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
-import io.javalin.http.HandlerType;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Handler;
 import io.javalin.http.staticfiles.Location;
-import io.javalin.router.Endpoint;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.UnknownHostException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** The pages and the programming interface, served over HTTP. */
@@ -28,18 +28,17 @@ public final class WebFace implements AutoCloseable {
   /** The longest body that is read, in bytes; a long recipe with its process is under 8,000. */
   public static final int BODY_LIMIT = 64 * 1024;
 
-  /** Bounds how many sheets are worked on at once; working on one keeps a core busy. */
-  private static final int THREADS = 32;
-
   /** How long a stop waits for answers that are being worked out. */
   private static final long STOP_MILLIS = 5_000;
 
   private final Javalin app;
   private final String host;
+  private final Optional<LogServing> log;
 
-  private WebFace(Javalin app, String host) {
+  private WebFace(Javalin app, String host, Optional<LogServing> log) {
     this.app = app;
     this.host = host;
+    this.log = log;
   }
 
   /**
@@ -47,7 +46,7 @@ public final class WebFace implements AutoCloseable {
    * answers finish, when the program is asked to end.
    *
    * @param tracer does the work; called from several threads
-   * @param host the address to listen on, such as {@code 127.0.0.1}
+   * @param host the address to listen on
    * @param port 0 for any free one
    * @throws IllegalArgumentException if there is no such host
    * @throws RuntimeException if the port is taken
@@ -59,8 +58,33 @@ public final class WebFace implements AutoCloseable {
         Optional.empty(),
         Optional.empty(),
         LoafPictures.none(),
-        host,
-        port);
+        Optional.empty(),
+        Doorway.at(host, port));
+  }
+
+  /** Starts serving with nothing but what works on sheets. */
+  static WebFace start(Tracer tracer, Doorway doorway) {
+    return start(
+        tracer,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        LoafPictures.none(),
+        Optional.empty(),
+        doorway);
+  }
+
+  /** Starts serving a log of bakes, without what teaches. */
+  static WebFace start(
+      Tracer tracer, LoafPictures pictures, Optional<LogServing> log, String host, int port) {
+    return start(
+        tracer,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        pictures,
+        log,
+        Doorway.at(host, port));
   }
 
   /**
@@ -72,7 +96,13 @@ public final class WebFace implements AutoCloseable {
   public static WebFace start(
       Tracer tracer, School school, LoafPictures pictures, String host, int port) {
     return start(
-        tracer, Optional.of(school), Optional.empty(), Optional.empty(), pictures, host, port);
+        tracer,
+        Optional.of(school),
+        Optional.empty(),
+        Optional.empty(),
+        pictures,
+        Optional.empty(),
+        Doorway.at(host, port));
   }
 
   /**
@@ -83,7 +113,13 @@ public final class WebFace implements AutoCloseable {
   public static WebFace start(
       Tracer tracer, School school, Shelf shelf, LoafPictures pictures, String host, int port) {
     return start(
-        tracer, Optional.of(school), Optional.of(shelf), Optional.empty(), pictures, host, port);
+        tracer,
+        Optional.of(school),
+        Optional.of(shelf),
+        Optional.empty(),
+        pictures,
+        Optional.empty(),
+        Doorway.at(host, port));
   }
 
   /**
@@ -100,34 +136,77 @@ public final class WebFace implements AutoCloseable {
       LoafPictures pictures,
       String host,
       int port) {
+    return start(tracer, school, shelf, leaves, pictures, Optional.empty(), Doorway.at(host, port));
+  }
+
+  /**
+   * Starts serving all there is, and a log of bakes.
+   *
+   * @param log closed with the server; empty where bakes are not kept
+   */
+  public static WebFace start(
+      Tracer tracer,
+      School school,
+      Shelf shelf,
+      Leaves leaves,
+      LoafPictures pictures,
+      Optional<LogServing> log,
+      Doorway doorway) {
     return start(
-        tracer, Optional.of(school), Optional.of(shelf), Optional.of(leaves), pictures, host, port);
+        tracer,
+        Optional.of(school),
+        Optional.of(shelf),
+        Optional.of(leaves),
+        pictures,
+        log,
+        doorway);
   }
 
   private static WebFace start(
-      Tracer tracer,
+      Tracer work,
       Optional<School> school,
       Optional<Shelf> shelf,
       Optional<Leaves> leaves,
       LoafPictures pictures,
-      String host,
-      int port) {
-    Guards guards = new Guards(isLoopback(host));
+      Optional<LogServing> log,
+      Doorway doorway) {
+    Visits visits = doorway.visits();
+    boolean proxied = visits.behindProxy() || log.map(LogServing::behindProxy).orElse(false);
+    Guards guards = new Guards(isLoopback(doorway.host()) && !proxied);
+    Measures measures = new Measures(doorway.watchers());
+    Readiness readiness = new Readiness(work, log.map(LogServing::door));
+    Tracer tracer = measures.counting(work);
     Javalin app =
         Javalin.create(
             config -> {
-              configure(config, new Routes(tracer, pictures, guards), Tongues.of(shelf));
+              configure(config, doorway, new Routes(tracer, pictures, guards), Tongues.of(shelf));
+              measures.register(config);
+              visits.limit(doorway.host()).ifPresent(one -> config.routes.before(one::check));
               shelf
                   .map(one -> Teaching.of(one.catalogue().knowledge()))
                   .ifPresent(one -> config.routes.before(one::attend));
               school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
               leaves.ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
-              new ApiRoutes(tracer, school.map(Classroom::new), shelf, guards)
+              CauseNamer causes = new CauseNamer(shelf.map(Shelf::catalogue));
+              Consumer<Map<crumbtrail.api.Endpoint, Handler>> logApi =
+                  log.map(one -> one.register(config.routes, guards, tracer, causes, pictures))
+                      .orElse(bound -> {});
+              if (log.isEmpty()) {
+                config.routes.get("/log", ctx -> ctx.render("nolog.jte"));
+              }
+              new ApiRoutes(
+                      tracer,
+                      school.map(Classroom::new),
+                      shelf,
+                      logApi,
+                      readiness,
+                      measures,
+                      guards)
                   .register(config.routes);
             });
-    answerHeads(app);
-    app.start(host, port);
-    WebFace face = new WebFace(app, host);
+    Heads.answer(app);
+    app.start(doorway.host(), doorway.port());
+    WebFace face = new WebFace(app, doorway.host(), log);
     Runtime.getRuntime().addShutdownHook(new Thread(face::close, "stop-serving"));
     return face;
   }
@@ -142,18 +221,7 @@ public final class WebFace implements AutoCloseable {
   @Override
   public void close() {
     app.stop();
-  }
-
-  // Whoever asks for the head of a page gets that of the page, not an empty one.
-  private static void answerHeads(Javalin app) {
-    app.unsafe.internalRouter.allHttpHandlers().stream()
-        .map(parsed -> parsed.endpoint)
-        .filter(endpoint -> endpoint.method.equals(HandlerType.GET))
-        .toList()
-        .forEach(
-            endpoint ->
-                app.unsafe.internalRouter.addHttpEndpoint(
-                    new Endpoint(HandlerType.HEAD, endpoint.path, endpoint.handler)));
+    log.ifPresent(one -> one.door().close());
   }
 
   /** Method and path of every route, for tests. */
@@ -165,14 +233,21 @@ public final class WebFace implements AutoCloseable {
         .toList();
   }
 
-  private static void configure(JavalinConfig config, Routes routes, Tongues tongues) {
+  private static void configure(
+      JavalinConfig config, Doorway doorway, Routes routes, Tongues tongues) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
     config.http.maxRequestSize = BODY_LIMIT;
     config.http.strictContentTypes = true;
     config.http.prefer405over404 = true;
-    config.jetty.threadPool = new QueuedThreadPool(THREADS);
+    config.jetty.multipartConfig.maxFileSize(PhotoMaker.MOST_BYTES, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxTotalRequestSize(
+        PhotoMaker.MOST_BYTES + BODY_LIMIT, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize(BODY_LIMIT, SizeUnit.BYTES);
+    config.jetty.threadPool = new QueuedThreadPool(doorway.workers());
+    SlowClients slow = new SlowClients(doorway.patience());
+    config.jetty.addConnector((server, http) -> doorway.connector(server, http, slow));
     config.jetty.modifyHttpConfiguration(
         http -> {
           http.setSendServerVersion(false);
@@ -183,6 +258,13 @@ public final class WebFace implements AutoCloseable {
         server -> {
           server.setErrorHandler(new BareErrors());
           server.setStopTimeout(STOP_MILLIS);
+          server.addBean(new NetworkConnectionLimit(doorway.connections(), server));
+          server.insertHandler(slow);
+          // A short body is waited for without a worker.
+          server.insertHandler(
+              new EagerContentHandler(
+                  new EagerContentHandler.RetainedContentLoaderFactory(BODY_LIMIT, -1, false)));
+          slow.watch(server);
         });
     config.staticFiles.add(
         files -> {
@@ -191,18 +273,7 @@ public final class WebFace implements AutoCloseable {
           files.location = Location.CLASSPATH;
           files.headers = Map.of("Cache-Control", "no-cache");
         });
-    TemplateEngine templates = TemplateEngine.createPrecompiled(ContentType.Html);
-    config.fileRenderer(
-        (name, model, ctx) -> {
-          Texts texts = Texts.of(ctx);
-          ctx.header("Content-Language", texts.of("page.lang"));
-          ctx.header("Vary", "Accept-Encoding, Accept-Language, Cookie");
-          Map<String, Object> whole = new LinkedHashMap<>(model);
-          whole.put("t", texts);
-          StringOutput output = new StringOutput();
-          templates.render(name, whole, output);
-          return output.toString();
-        });
+    Rendering.register(config);
     // What is compressed for some must not be kept for others.
     config.routes.before(ctx -> ctx.header("Vary", "Accept-Encoding"));
     config.routes.before(tongues::choose);
@@ -210,7 +281,12 @@ public final class WebFace implements AutoCloseable {
     routes.register(config.routes);
   }
 
-  private static boolean isLoopback(String host) {
+  /**
+   * Whether only this machine can reach a server that listens there.
+   *
+   * @throws IllegalArgumentException if there is no such host
+   */
+  public static boolean isLoopback(String host) {
     try {
       return InetAddress.getByName(host).isLoopbackAddress();
     } catch (UnknownHostException e) {

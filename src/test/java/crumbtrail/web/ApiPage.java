@@ -3,8 +3,11 @@ package crumbtrail.web;
 import crumbtrail.api.BakeEndpoints;
 import crumbtrail.api.Endpoint;
 import crumbtrail.api.Endpoint.Topic;
+import crumbtrail.api.LogEndpoints;
 import crumbtrail.api.LookUpEndpoints;
+import crumbtrail.api.PeopleEndpoints;
 import crumbtrail.api.ProblemKind;
+import crumbtrail.api.StudyEndpoints;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -20,7 +23,14 @@ final class ApiPage {
     ApiPage page = new ApiPage();
     page.opening();
     List<Endpoint> all =
-        Stream.concat(BakeEndpoints.ALL.stream(), LookUpEndpoints.ALL.stream()).toList();
+        Stream.of(
+                BakeEndpoints.ALL,
+                LogEndpoints.ALL,
+                StudyEndpoints.ALL,
+                PeopleEndpoints.ALL,
+                LookUpEndpoints.ALL)
+            .flatMap(List::stream)
+            .toList();
     for (Topic topic : Topic.values()) {
       page.line("## " + topic.title()).line("").line(topic.about()).line("");
       all.stream().filter(one -> one.topic() == topic).forEach(page::endpoint);
@@ -35,7 +45,7 @@ final class ApiPage {
         # The interface for programs
 
         `crumbtrail serve` answers programs with JSON. Everything that the pages do can be asked for. Nothing that is sent is
-        kept. While it runs, `/openapi.json` describes all of it as OpenAPI 3.1 and `/api/docs` as a page;
+        kept, but for what is put into the bake log. While it runs, `/openapi.json` describes all of it as OpenAPI 3.1 and `/api/docs` as a page;
         `/schemas/bake-sheet.json` and `/schemas/report.json` are JSON Schemas (2020-12). All of these, and this page, are
         written from the descriptions by which the addresses are registered.
 
@@ -44,13 +54,17 @@ final class ApiPage {
 
         ## How it keeps to HTTP
 
-        - A body is `application/json` in UTF-8, 64 KiB at most. `POST /api/layout` takes `text/plain` too.
+        - A body is `application/json` in UTF-8, 64 KiB at most, for the log 384 KiB. `POST /api/layout` takes `text/plain` too.
         - Answers are `application/json`. An `Accept` that leaves it out is refused with 406.
         - What is only read carries an `ETag` and may be kept; asked for again with `If-None-Match` it is answered with 304
-          while it holds. Answers about a bake are `no-store`.
+          while it holds. Answers about a bake are `no-store`. What is kept carries an `ETag` too, which `If-Match` takes.
         - Longer answers are compressed with gzip for those who accept it.
         - `HEAD` answers as `GET` does, without the body; `OPTIONS` names the methods of an address in `Allow`.
         - Browsers are kept from calling it out of pages of another origin.
+        - Where several people share a log ([operations.md](operations.md)), requests to the log carry the token of a log-in:
+          `Authorization: Bearer TOKEN`. Cookies are for pages alone. No browser sends a token by itself, so that a page of
+          another origin has nothing to misuse, and no second secret is needed against it. Below, `$TOKEN` stands for the
+          token that *Log in* answered with.
 
         """);
   }
@@ -73,7 +87,7 @@ final class ApiPage {
                               parameter.example())));
       line("");
     }
-    example(one.example().curl(SERVER), one.example().shown());
+    example(one.curl(SERVER), one.example().shown());
   }
 
   private void problems() {

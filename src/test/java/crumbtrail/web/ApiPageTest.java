@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.bakelog.LogPlace;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -25,16 +27,23 @@ class ApiPageTest {
       Pattern.compile("(?s)```sh\\n(.*?)\\n```\\n\\n```json\\n(.*?)\\n```");
   private static final ObjectMapper JSON = new ObjectMapper();
 
+  @TempDir static Path folder;
+
   private static WebFace face;
+  private static LogPlace place;
+  private static WebFace school;
 
   @BeforeAll
   static void serve() {
     face = ApiServer.start();
+    place = LogFace.file(folder);
+    school = ApiServer.school(place);
   }
 
   @AfterAll
   static void stop() {
     face.close();
+    school.close();
   }
 
   /** A request for a shell, and what is shown of its answer. */
@@ -71,9 +80,13 @@ class ApiPageTest {
   @MethodSource("examples")
   void an_example_is_answered_as_it_is_shown(Shell example) throws Exception {
     JsonNode shown = JSON.readTree(example.shown());
-    String address = face.address().toString().replaceFirst("/$", "");
+    boolean people = example.command().matches("(?s).*/api/log/(session|account|classes|people).*");
+    WebFace asked = people ? school : face;
+    String address = asked.address().toString().replaceFirst("/$", "");
     String command = example.command().replace(ApiPage.SERVER, address) + " -w '\\n%{http_code}'";
-    Process process = new ProcessBuilder("sh", "-c", command).start();
+    ProcessBuilder shell = new ProcessBuilder("sh", "-c", command);
+    shell.environment().put("TOKEN", people ? ApiServer.token(place) : "");
+    Process process = shell.start();
     String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
     assertThat(process.exitValue()).as("curl must be there").isZero();

@@ -7,13 +7,20 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.api.BakeEndpoints;
 import crumbtrail.api.Endpoint;
+import crumbtrail.api.LogEndpoints;
 import crumbtrail.api.LookUpEndpoints;
+import crumbtrail.api.PeopleEndpoints;
+import crumbtrail.api.StudyEndpoints;
+import crumbtrail.bakelog.LogPlace;
 import java.net.http.HttpResponse;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -21,7 +28,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ApiTest {
   private static final ObjectMapper JSON = new ObjectMapper();
 
+  @TempDir static Path folder;
+
   private static WebFace face;
+  private static WebFace school;
+  private static LogPlace place;
   private static Asker asker;
   private static JsonNode openApi;
 
@@ -29,33 +40,47 @@ class ApiTest {
   static void serve() throws JsonProcessingException {
     face = ApiServer.start();
     asker = new Asker(face.address());
+    place = LogFace.file(folder);
+    school = ApiServer.school(place);
     openApi = JSON.readTree(asker.get("/openapi.json").body());
   }
 
   @AfterAll
   static void stop() {
     face.close();
+    school.close();
   }
 
   static Stream<Endpoint> all() {
-    return Stream.concat(BakeEndpoints.ALL.stream(), LookUpEndpoints.ALL.stream());
+    return Stream.of(
+            BakeEndpoints.ALL,
+            LogEndpoints.ALL,
+            StudyEndpoints.ALL,
+            PeopleEndpoints.ALL,
+            LookUpEndpoints.ALL)
+        .flatMap(List::stream);
+  }
+
+  // Measures are told as text, not as JSON.
+  static Stream<Endpoint> described() {
+    return Stream.concat(all(), Stream.of(LookUpEndpoints.METRICS));
   }
 
   @Test
   void every_route_for_programs_is_described_and_every_description_has_its_route() {
     List<String> described =
-        all().map(endpoint -> endpoint.method() + " " + endpoint.path()).toList();
+        described().map(endpoint -> endpoint.method() + " " + endpoint.path()).toList();
     assertThat(face.routes())
         .filteredOn(route -> !route.startsWith("HEAD ") && !route.endsWith(" " + ApiRoutes.DOCS))
-        .filteredOn(route -> route.matches("\\w+ /(api|schemas|openapi|health).*"))
+        .filteredOn(route -> route.matches("\\w+ /(api|schemas|openapi|health|ready|metrics).*"))
         .containsExactlyInAnyOrderElementsOf(described);
     assertThat(openApi.path("paths").fieldNames())
         .toIterable()
-        .containsExactlyInAnyOrderElementsOf(all().map(Endpoint::path).distinct().toList());
+        .containsExactlyInAnyOrderElementsOf(described().map(Endpoint::path).distinct().toList());
   }
 
   @Test
-  void whatever_can_be_wished_of_the_next_bake_is_described() {
+  void whatever_can_be_wished_of_the_next_bake_is_all() {
     List<String> wishes =
         Stream.concat(
                 WishForm.blank("{}", Texts.english()).fields().stream().map(WishForm.Field::name),
@@ -77,11 +102,33 @@ class ApiTest {
     assertThat(faults(endpoint, answer)).isEmpty();
   }
 
+  @Test
+  void what_needs_a_log_in_is_described_as_such() {
+    assertThat(openApi.at("/components/securitySchemes/token/scheme").asText()).isEqualTo("bearer");
+    JsonNode paths = openApi.path("paths");
+    assertThat(paths.at("/~1api~1log~1people/get/security").toString())
+        .isEqualTo("[{\"token\":[]}]");
+    // Where one person keeps the log nobody logs in.
+    assertThat(paths.at("/~1api~1log~1bakes/get/security").toString())
+        .isEqualTo("[{},{\"token\":[]}]");
+    assertThat(paths.at("/~1api~1log~1session/post").has("security")).isFalse();
+    assertThat(paths.at("/~1api~1trace/post").has("security")).isFalse();
+  }
+
   private static HttpResponse<String> asked(Endpoint endpoint) {
     Endpoint.Example example = endpoint.example();
-    return endpoint.method().equals("GET")
-        ? asker.get(example.address())
-        : asker.post(example.address(), example.type(), example.body());
+    boolean people = PeopleEndpoints.ALL.contains(endpoint);
+    Asker asked = people ? new Asker(school.address()) : asker;
+    String token = "Bearer " + (people ? ApiServer.token(place) : "none");
+    return example.body().isEmpty()
+        ? asked.method(endpoint.method(), example.address(), "Authorization", token)
+        : asked.send(
+            endpoint.method(),
+            example.address(),
+            example.type(),
+            example.body(),
+            "Authorization",
+            token);
   }
 
   // Strict: a key that the description leaves out is a fault here.
@@ -90,7 +137,7 @@ class ApiTest {
         openApi
             .path("paths")
             .path(endpoint.path())
-            .path(endpoint.method().equals("GET") ? "get" : "post")
+            .path(endpoint.method().toLowerCase(Locale.ROOT))
             .at("/responses/200/content/application~1json/schema");
     return ApiSchema.strict(openApi, schema).faults(answer);
   }

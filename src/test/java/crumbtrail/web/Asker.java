@@ -25,13 +25,21 @@ record Asker(URI base) {
     return send(request(path, headers).GET());
   }
 
-  HttpResponse<String> method(String method, String path) {
-    return send(request(path).method(method, BodyPublishers.noBody()));
+  HttpResponse<String> method(String method, String path, String... headers) {
+    return send(request(path, headers).method(method, BodyPublishers.noBody()));
   }
 
   HttpResponse<String> post(String path, String type, String body, String... headers) {
     return send(
         request(path, headers).header("Content-Type", type).POST(BodyPublishers.ofString(body)));
+  }
+
+  HttpResponse<String> send(
+      String method, String path, String type, String body, String... headers) {
+    return send(
+        request(path, headers)
+            .header("Content-Type", type)
+            .method(method, BodyPublishers.ofString(body)));
   }
 
   /** Posts a body whose length is not announced. */

@@ -104,7 +104,8 @@ final class Browser implements AutoCloseable {
 
   /** Prints the page and returns the bytes of the PDF. */
   byte[] print(String name) throws IOException {
-    Object data = driver.executeCdpCommand("Page.printToPDF", Map.of()).get("data");
+    Object data =
+        driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data");
     byte[] pdf = Base64.getDecoder().decode((String) data);
     Files.write(shelf().resolve(name + ".pdf"), pdf);
     return pdf;

@@ -48,6 +48,29 @@ class FiguresTest {
   }
 
   @Test
+  void whoBakesByFahrenheitReadsFahrenheitEverywhere() {
+    Courses courses = Samples.courses("");
+    List<ReportView.Figure> figures = Figures.of(courses, Map.of(), Units.US, Texts.english());
+    String rise = figures.get(0).toString();
+    assertThat(rise)
+        .contains("Temperature, °F", "leaves the mixer at 79 °F", "Bulk at 75 °F until")
+        .doesNotContain("°C");
+    String bake = figures.get(1).toString();
+    assertThat(bake)
+        .contains("Core, °F", "Oven and crust, °F", "goes from 77 °F to 199 °F")
+        .contains("measured at 196 °F, 7 °F short of the wanted 203 °F")
+        .contains("water boils at 208 °F")
+        .doesNotContain("°C");
+    // Round numbers of the scale that is shown, and the line at its place on it.
+    assertThat(figures.get(0).pictures().get(0).labels())
+        .extracting(Picture.Label::text)
+        .contains("80")
+        .doesNotContain("26");
+    assertThat(figures.get(1).rows().get(0)).contains("77 °F");
+    assertThat(new Degrees(Units.METRIC).said("at 24 °C")).isEqualTo("at 24 °C");
+  }
+
+  @Test
   void everyTextStaysInThePicture() throws Exception {
     for (Document picture : pictures(Samples.courses(""))) {
       String[] box = picture.getDocumentElement().getAttribute("viewBox").split(" ");
@@ -110,24 +133,28 @@ class FiguresTest {
 
   @Test
   void withoutCoursesOrPointsThereIsNoFigure() {
-    assertThat(Figures.of(null, Map.of(), Texts.english())).isEmpty();
-    assertThat(Figures.of(new Courses(null, null), Map.of(), Texts.english())).isEmpty();
+    assertThat(Figures.of(null, Map.of(), Units.METRIC, Texts.english())).isEmpty();
+    assertThat(Figures.of(new Courses(null, null), Map.of(), Units.METRIC, Texts.english()))
+        .isEmpty();
     assertThat(
             Figures.of(
                 new Courses(
                     new Courses.Rise(List.of(), List.of(), List.of(), false),
                     new Courses.Bake(List.of(), 95, 100, null, null, false)),
                 Map.of(),
+                Units.METRIC,
                 Texts.english()))
         .isEmpty();
   }
 
   @Test
   void theNumbersStandInATable() {
-    ReportView.Figure rise = Figures.of(Samples.courses(""), Map.of(), Texts.english()).get(0);
+    ReportView.Figure rise =
+        Figures.of(Samples.courses(""), Map.of(), Units.METRIC, Texts.english()).get(0);
     assertThat(rise.rows().get(0)).containsExactly("0 min", "bulk", "1", "26 °C");
     assertThat(rise.rows()).hasSizeBetween(8, 13);
-    ReportView.Figure bake = Figures.of(Samples.courses(""), Map.of(), Texts.english()).get(1);
+    ReportView.Figure bake =
+        Figures.of(Samples.courses(""), Map.of(), Units.METRIC, Texts.english()).get(1);
     assertThat(bake.rows().get(bake.rows().size() - 1))
         .containsExactly("32 min", "93 °C", "172 °C", "210 °C");
   }

@@ -96,6 +96,13 @@ class GermanPagesTest {
   }
 
   @Test
+  void a_name_that_german_lacks_is_marked_as_english() {
+    assertThat(sent("/trace", SHEET + "&remarks=forgot+to+grease+the+tin").body())
+        .contains("<dd><span lang=\"en\">")
+        .contains("<dd><span>Kruste zu blass</span>");
+  }
+
+  @Test
   void decimal_commas_are_read() {
     assertThat(sent("/layout", SHEET).body())
         .contains("500\u202fg")

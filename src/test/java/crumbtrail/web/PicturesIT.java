@@ -6,60 +6,52 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
-import org.openqa.selenium.chrome.ChromeDriver;
 
 /** The pictures of rise and bake in a real browser, on the report page that needs no server. */
 @Tag("packaged")
 class PicturesIT {
   @TempDir private static Path folder;
 
-  private static Browser browser;
-  private static ChromeDriver page;
+  @RegisterExtension static final Visit visit = new Visit();
 
-  @BeforeAll
-  static void open() throws IOException {
-    browser = Browser.start();
-    page = browser.driver();
+  @BeforeEach
+  void open() throws IOException {
     Path file = folder.resolve("report.html");
     Files.writeString(file, HtmlReport.page(Samples.with(Samples.courses(""))));
-    page.get(file.toUri().toString());
-  }
-
-  @AfterAll
-  static void stop() throws IOException {
-    if (browser != null) {
-      browser.close();
-    }
+    visit.page().get(file.toUri().toString());
   }
 
   @Test
   void aDeskHasTheWidePicturesAndAPhoneTheNarrowOnes() throws IOException {
     assertShown(1200, "wide");
-    browser.keepPicture("pictures-1200");
+    visit.browser().keepPicture("pictures-1200");
     assertShown(700, "wide");
     assertShown(360, "narrow");
-    browser.keepPicture("pictures-360");
+    visit.browser().keepPicture("pictures-360");
     assertShown(320, "narrow");
-    assertThat(browser.print("pictures").length).isGreaterThan(1_000);
+    assertThat(visit.browser().print("pictures").length).isGreaterThan(1_000);
   }
 
   @Test
   void nothingSticksOutWithTheNumbersUnfolded() {
     for (int width : new int[] {1200, 360, 320}) {
-      browser.size(width, 800);
-      page.findElements(By.cssSelector("details:not([open]) > summary")).forEach(WebElement::click);
-      assertThat(browser.script("return document.documentElement.scrollWidth"))
+      visit.browser().size(width, 800);
+      visit
+          .page()
+          .findElements(By.cssSelector("details:not([open]) > summary"))
+          .forEach(WebElement::click);
+      assertThat(visit.script("return document.documentElement.scrollWidth"))
           .isEqualTo((long) width);
       // What the browser measures, against the view box: no word is cut off at an edge.
       assertThat(
-              browser.script(
+              visit.script(
                   "return [...document.querySelectorAll('svg.picture text')].filter(t => {"
                       + " const b = t.getBBox(), v = t.ownerSVGElement.viewBox.baseVal;"
                       + " return b.width > 0 && (b.x < -1 || b.x + b.width > v.width + 1"
@@ -71,9 +63,9 @@ class PicturesIT {
 
   @Test
   void lettersAreLargeEnoughOnAPhone() {
-    browser.size(360, 740);
+    visit.browser().size(360, 740);
     Object smallest =
-        browser.script(
+        visit.script(
             "return Math.min(...[...document.querySelectorAll('svg.narrow')].map(s =>"
                 + " s.getBoundingClientRect().width / s.viewBox.baseVal.width"
                 + " * parseFloat(getComputedStyle(s).fontSize)))");
@@ -82,9 +74,9 @@ class PicturesIT {
 
   // Of the two widths of a picture one is shown; the other is not read out either.
   private static void assertShown(int width, String css) {
-    browser.size(width, 800);
+    visit.browser().size(width, 800);
     List<WebElement> shown =
-        page.findElements(By.cssSelector("svg.picture")).stream()
+        visit.page().findElements(By.cssSelector("svg.picture")).stream()
             .filter(WebElement::isDisplayed)
             .toList();
     assertThat(shown).hasSize(2);

@@ -51,6 +51,31 @@ class ReportViewsTest {
   }
 
   @Test
+  void whatTheKitchenMovedIsATable() {
+    assertThat(view().kitchen()).isNull();
+    KitchenView kitchen =
+        KitchenView.of(
+            moved(
+                new Report.KitchenShift("a", "proofed too long", 3, 2, 1, 0.25, 0.5),
+                new Report.KitchenShift("b", "salt left out", 0, 0, 3, 0.02, 0.01)),
+            Texts.english());
+    assertThat(kitchen.moved())
+        .containsExactly(
+            new KitchenView.Moved(
+                "proofed too long", "2.0 times those elsewhere", "25 %, place 2", "50 %, place 1"),
+            new KitchenView.Moved("salt left out", "as elsewhere", "2 %", "1 %, place 3"));
+    assertThat(HtmlReport.page(moved()))
+        .contains("By the odds of this kitchen", "moves nothing here");
+    assertThat(HtmlReport.page(Samples.empty())).doesNotContain("odds of this kitchen");
+    assertThat(HtmlReport.page(moved(new Report.KitchenShift("a", "one <b>", 3, 2, 1, 0.25, 0.5))))
+        .contains("<th scope=\"row\">one &lt;b&gt;</th><td>25 %, place 2</td>");
+  }
+
+  private static Report moved(Report.KitchenShift... shifts) {
+    return Samples.empty().movedBy(List.of(shifts));
+  }
+
+  @Test
   void keysBecomeNames() {
     ReportView view = view();
     assertThat(view.together()).containsExactly("proofed too long", "never heard of");

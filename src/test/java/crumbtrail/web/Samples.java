@@ -3,6 +3,7 @@ package crumbtrail.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.advice.Wish;
+import crumbtrail.compare.Comparison;
 import crumbtrail.report.Courses;
 import crumbtrail.report.RecipeLayout;
 import crumbtrail.report.Replied;
@@ -201,6 +202,18 @@ final class Samples {
       @Override
       public Traced<Report> trace(String sheet) {
         return answer.apply(sheet);
+      }
+
+      @Override
+      public Traced<Report> causes(String sheet) {
+        return answer.apply(sheet);
+      }
+
+      @Override
+      public Traced<Comparison> compare(String before, String after) {
+        return answer.apply(after) instanceof Traced.Refused<Report> refused
+            ? new Traced.Refused<>(refused.problems())
+            : new Traced.Made<>(new Comparison(List.of(), List.of(), List.of(), List.of(), 0));
       }
 
       @Override

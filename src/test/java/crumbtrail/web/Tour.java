@@ -43,6 +43,17 @@ record Tour(String name, String path, Map<String, String> fields) {
     stops.add(post("precheck", "/precheck", tinLoaf()));
     stops.add(post("next", "/next", Map.of("sheet", SHEET, "flour", "600 g")));
     stops.add(post("next-refused", "/next", Map.of("sheet", SHEET, "flour", "a handful")));
+    stops.add(page("log", "/log"));
+    stops.add(page("log-searched", "/log?words=tin&cause=over-proofed&since=2026-03-01"));
+    stops.add(page("log-none-found", "/log?words=bagel"));
+    stops.add(page("log-bake", "/log/1"));
+    stops.add(page("log-findings", "/log/1/findings"));
+    stops.add(page("log-delete", "/log/1/delete"));
+    stops.add(page("log-study", "/log/study"));
+    stops.add(page("log-study-recipe", "/log/study?recipe=Tin+loaf"));
+    stops.add(page("log-since", "/log/1/since"));
+    stops.add(page("log-compare", "/log/1/compare?better=2"));
+    stops.add(post("log-keep-refused", "/log", Map.of("sheet", SHEET, "baked", "soon")));
     stops.add(page("vary", "/vary"));
     stops.add(page("vary-turned", "/vary?bake=healthy-tin-loaf&turn=salt&range=0..4%25"));
     stops.add(
@@ -69,6 +80,7 @@ record Tour(String name, String path, Map<String, String> fields) {
             "answer-refused",
             "/answer",
             Map.of("sheet", SHEET, "about", "core temperature", "said", "quite hot")));
+    stops.add(page("api-docs", "/api/docs"));
     stops.add(page("matrix", "/handbook/matrix"));
     stops.add(page("link-damaged", "/trace?sheet=AAAA"));
     stops.add(page("not-found", "/nowhere"));
@@ -84,6 +96,9 @@ record Tour(String name, String path, Map<String, String> fields) {
         post("german-report", "/trace?lang=de", tinLoaf()),
         post("german-precheck", "/precheck?lang=de", tinLoaf()),
         post("german-next", "/next?lang=de", Map.of("sheet", SHEET, "dough", "1,2 kg")),
+        page("german-log", "/log?lang=de"),
+        page("german-log-bake", "/log/1?lang=de"),
+        page("german-log-study", "/log/study?lang=de"),
         page("german-vary", "/vary?bake=healthy-tin-loaf&turn=salt&range=0..4%25&lang=de"),
         page("german-lesson", "/lessons/1?lang=de"),
         page("german-mystery", "/mystery?level=hard&seed=7&named=give-up&lang=de"),

@@ -4,9 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -24,50 +23,33 @@ class TourIT {
   private static final List<String> ROOM =
       List.of("target-size", "scrollable-region-focusable", "label", "heading-order", "region");
 
-  private static Browser browser;
-  private static Served served;
+  @RegisterExtension static final Visit visit = new Visit();
 
-  @BeforeAll
-  static void start() throws IOException {
-    browser = Browser.start();
-    served = Served.start();
-  }
-
-  @AfterAll
-  static void stop() throws IOException {
-    if (served != null) {
-      served.close();
-    }
-    if (browser != null) {
-      browser.close();
-    }
-  }
-
+  /** All, or those whose name holds what {@code -Dcrumbtrail.tour=log} says. */
   static List<Tour> stops() {
-    return Tour.stops();
+    String some = System.getProperty("crumbtrail.tour", "");
+    return Tour.stops().stream().filter(stop -> stop.toString().contains(some)).toList();
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("stops")
   void a_page_is_sound_light_and_still(Tour stop) throws IOException {
-    browser.scheme("light");
-    browser.size(1280, 900);
-    browser.freshCache();
-    // A draft that an earlier stop left would be put back, and would move the page.
-    browser.script("try { localStorage.clear() } catch (e) { /* no page yet */ }");
-    stop.visit(browser, served);
-    assertThat(browser.console()).noneMatch(line -> line.contains("Content Security Policy"));
-    assertThat(browser.transferred()).as("bytes of %s", stop).isBetween(1L, HEAVIEST);
-    assertThat(browser.shifted()).as("how far %s shifts", stop).isZero();
+    visit.browser().size(1280, 900);
+    visit.browser().freshCache();
+    stop.visit(visit.browser(), visit.served());
+    assertThat(visit.browser().console())
+        .noneMatch(line -> line.contains("Content Security Policy"));
+    assertThat(visit.browser().transferred()).as("bytes of %s", stop).isBetween(1L, HEAVIEST);
+    assertThat(visit.browser().shifted()).as("how far %s shifts", stop).isZero();
     pictures(stop);
-    browser.unfold();
-    assertClean(Axe.faults(browser.driver()), stop, "on a desk");
-    browser.scheme("dark");
-    assertClean(Axe.faults(browser.driver(), COLOURS), stop, "in the dark");
-    browser.scheme("light");
-    browser.size(320, 640);
-    assertClean(Axe.faults(browser.driver(), ROOM), stop, "on a phone");
-    assertThat(browser.script("return document.documentElement.scrollWidth"))
+    visit.browser().unfold();
+    assertClean(Axe.faults(visit.page()), stop, "on a desk");
+    visit.browser().scheme("dark");
+    assertClean(Axe.faults(visit.page(), COLOURS), stop, "in the dark");
+    visit.browser().scheme("light");
+    visit.browser().size(320, 640);
+    assertClean(Axe.faults(visit.page(), ROOM), stop, "on a phone");
+    assertThat(visit.script("return document.documentElement.scrollWidth"))
         .as("%s scrolls sideways on a phone", stop)
         .isEqualTo(320L);
   }
@@ -78,13 +60,13 @@ class TourIT {
 
   // As they are first seen, with all that can be unfolded still folded.
   private static void pictures(Tour stop) throws IOException {
-    browser.keepPicture(stop.name() + "-1280");
-    browser.scheme("dark");
-    browser.size(768, 900);
-    browser.keepPicture(stop.name() + "-768-dark");
-    browser.scheme("light");
-    browser.size(320, 640);
-    browser.keepPicture(stop.name() + "-320");
-    browser.size(1280, 900);
+    visit.browser().keepPicture(stop.name() + "-1280");
+    visit.browser().scheme("dark");
+    visit.browser().size(768, 900);
+    visit.browser().keepPicture(stop.name() + "-768-dark");
+    visit.browser().scheme("light");
+    visit.browser().size(320, 640);
+    visit.browser().keepPicture(stop.name() + "-320");
+    visit.browser().size(1280, 900);
   }
 }

@@ -1,0 +1,181 @@
+package crumbtrail.web;
+
+import java.io.IOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * A browser before the pages of the packaged program. Both are started by the first class that asks
+ * for them and serve all the others; each test finds the browser as if nobody had used it.
+ */
+final class Visit implements BeforeAllCallback, BeforeEachCallback {
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
+
+  private Both both;
+
+  /** What is started once and ended when all tests are done. */
+  private record Both(Browser browser, Served served) implements AutoCloseable {
+
+    static Both start() {
+      try {
+        return new Both(Browser.start(), Served.start());
+      } catch (IOException fault) {
+        throw new IllegalStateException("The browser or the server does not start", fault);
+      }
+    }
+
+    @Override
+    public void close() throws IOException {
+      served.close();
+      browser.close();
+    }
+  }
+
+  @Override
+  public void beforeAll(ExtensionContext context) {
+    both =
+        context
+            .getRoot()
+            .getStore(ExtensionContext.Namespace.GLOBAL)
+            .getOrComputeIfAbsent(Both.class, key -> Both.start(), Both.class);
+  }
+
+  @Override
+  public void beforeEach(ExtensionContext context) {
+    scripts(true);
+    browser().size(1200, 900);
+    browser().scheme("light");
+    page().manage().deleteAllCookies();
+    page()
+        .executeCdpCommand(
+            "Storage.clearDataForOrigin",
+            Map.of("origin", base(), "storageTypes", "local_storage,cookies"));
+    // A page that is left keeps its draft.
+    page().get("about:blank");
+    page()
+        .executeCdpCommand(
+            "Storage.clearDataForOrigin",
+            Map.of("origin", base(), "storageTypes", "local_storage,cookies"));
+    browser().console();
+  }
+
+  Browser browser() {
+    return both.browser();
+  }
+
+  Served served() {
+    return both.served();
+  }
+
+  ChromeDriver page() {
+    return browser().driver();
+  }
+
+  /** The address of the server, without a slash at its end. */
+  String base() {
+    return served().address().toString().replaceFirst("/$", "");
+  }
+
+  /** Goes to an address of the server, which begins with a slash. */
+  void open(String path) {
+    page().get(base() + path);
+  }
+
+  /** Goes to a stop of the tour. */
+  void stop(String name) {
+    Tour.stops().stream()
+        .filter(stop -> stop.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .visit(browser(), served());
+  }
+
+  void scripts(boolean run) {
+    page().executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
+  }
+
+  Object script(String script) {
+    return browser().script(script);
+  }
+
+  /** Waits until a condition is true. */
+  void until(String condition) {
+    new WebDriverWait(page(), PATIENCE)
+        .until(driver -> Boolean.TRUE.equals(script("return " + condition)));
+  }
+
+  /** A busy browser may still show the page before, so what is to be there is waited for. */
+  WebElement awaited(By what) {
+    return new WebDriverWait(page(), PATIENCE).until(there -> there.findElement(what));
+  }
+
+  void click(By what) {
+    awaited(what).click();
+  }
+
+  void click(String css) {
+    click(By.cssSelector(css));
+  }
+
+  String text(String css) {
+    return awaited(By.cssSelector(css)).getText();
+  }
+
+  /** Waits until something says this, or begins with it; a page that is left may still be there. */
+  void says(String css, String words) {
+    new WebDriverWait(page(), PATIENCE)
+        .ignoring(StaleElementReferenceException.class)
+        .until(there -> there.findElement(By.cssSelector(css)).getText().startsWith(words));
+  }
+
+  List<String> texts(String css) {
+    return page().findElements(By.cssSelector(css)).stream().map(WebElement::getText).toList();
+  }
+
+  void type(String id, String text) {
+    page().findElement(By.id(id)).sendKeys(text);
+  }
+
+  String value(String id) {
+    return page().findElement(By.id(id)).getDomProperty("value");
+  }
+
+  /** Sends the bake sheet off to find the cause. */
+  void submit() {
+    page().findElement(By.cssSelector(".send.first button[type=submit]")).click();
+  }
+
+  /** Opens the stages of the day; by script, since on a phone some lie under a button. */
+  void openDay() {
+    script("document.querySelectorAll('[id^=stage-]').forEach(one => one.open = true)");
+  }
+
+  void press(Keys key) {
+    new Actions(page()).sendKeys(key).perform();
+  }
+
+  WebElement focused() {
+    return page().switchTo().activeElement();
+  }
+
+  /** Runs a check on the page as paper shows it. */
+  Object onPaper(String script) {
+    page().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
+    try {
+      return script(script);
+    } finally {
+      page().executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", ""));
+    }
+  }
+}
