@@ -5,17 +5,21 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Thrown when what the user gave cannot be used; carries the lines that tell them why. */
-final class BadInput extends RuntimeException {
+public final class BadInput extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient List<String> lines;
 
-  BadInput(List<String> lines) {
+  /**
+   * @param lines what is wrong and what would do
+   */
+  public BadInput(List<String> lines) {
     super(String.join(System.lineSeparator(), lines));
     this.lines = List.copyOf(lines);
   }
 
-  static BadInput of(String source, List<Problem> problems) {
+  /** Of a sheet or something like it, with every problem and its place. */
+  public static BadInput of(String source, List<Problem> problems) {
     List<String> lines = new ArrayList<>();
     lines.add(source + " cannot be used as it stands (" + problems.size() + " problem(s)):");
     for (Problem problem : problems) {

@@ -4,6 +4,7 @@ import crumbtrail.cli.CrumbtrailCommand.ProgressOption;
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.cli.screen.Progress;
 import crumbtrail.report.Batch;
+import crumbtrail.report.PostMortem;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
+      "  crumbtrail batch sheets.jsonl --causes --out causes.jsonl",
       "  crumbtrail batch - < sheets.jsonl > reports.jsonl"
     })
 final class BatchCommand implements Callable<Integer> {
@@ -51,6 +53,13 @@ final class BatchCommand implements Callable<Integer> {
       description = "write the reports there (standard output unless told)")
   Path target;
 
+  @Option(
+      names = "--causes",
+      description =
+          "the causes alone and what they rest on, without how firm they are, what to ask next and"
+              + " what to change: far sooner done")
+  boolean causes;
+
   @Override
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
@@ -58,7 +67,8 @@ final class BatchCommand implements Callable<Integer> {
       checkTarget();
     }
     try (BufferedReader lines = Input.lines(sheets)) {
-      Batch batch = new Batch(Rules.postMortem(rules, err));
+      PostMortem postMortem = Rules.postMortem(rules, err);
+      Batch batch = new Batch(causes ? postMortem::causes : postMortem::trace);
       Batch.Count count;
       if (target == null) {
         count = run(batch, lines, spec.commandLine().getOut());

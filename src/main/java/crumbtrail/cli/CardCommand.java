@@ -4,8 +4,6 @@ import crumbtrail.cli.CrumbtrailCommand.RulesOption;
 import crumbtrail.handbook.CardWriter;
 import crumbtrail.handbook.CauseCards;
 import crumbtrail.knowledge.Catalogue;
-import crumbtrail.knowledge.Cause;
-import crumbtrail.knowledge.Nearest;
 import crumbtrail.rules.RuleBook;
 import java.io.PrintWriter;
 import java.util.List;
@@ -57,7 +55,8 @@ final class CardCommand implements Callable<Integer> {
     } else {
       out.print(
           writer.write(
-              new CauseCards(book).card(cause(book.catalogue())),
+              new CauseCards(book)
+                  .card(CauseNames.named(book.catalogue(), String.join(" ", words))),
               CrumbtrailCommand.screen(spec).width()));
     }
     out.flush();
@@ -74,29 +73,6 @@ final class CardCommand implements Callable<Integer> {
         List.of(
             "--format: there is no \"%s\". Take one of %s."
                 .formatted(format, String.join(", ", CardWriter.words()))));
-  }
-
-  private Cause cause(Catalogue catalogue) {
-    String said = String.join(" ", words).strip().toLowerCase(Locale.ROOT);
-    List<Cause> causes = catalogue.knowledge().causes();
-    return catalogue
-        .cause(Catalogue.keyOf(said))
-        .or(() -> causes.stream().filter(one -> said.equals(lower(one.name()))).findFirst())
-        .orElseThrow(
-            () ->
-                new BadInput(
-                    List.of(
-                        "There is no cause \"%s\". Did you mean %s?"
-                            .formatted(
-                                said,
-                                Nearest.of(
-                                    Catalogue.keyOf(said),
-                                    causes.stream().map(Cause::key).toList())),
-                        "All causes: crumbtrail card")));
-  }
-
-  private static String lower(String words) {
-    return words.toLowerCase(Locale.ROOT);
   }
 
   private static void list(Catalogue catalogue, PrintWriter out) {

@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.log.LogCommand;
 import crumbtrail.cli.screen.Screen;
 import crumbtrail.cli.screen.Terminal;
 import java.nio.file.Path;
@@ -20,15 +21,18 @@ import picocli.CommandLine.Spec;
       TraceCommand.class,
       PrecheckCommand.class,
       NextCommand.class,
+      CompareCommand.class,
       BatchCommand.class,
       VaryCommand.class,
       MysteryCommand.class,
       LessonCommand.class,
       CardCommand.class,
       ServeCommand.class,
+      LogCommand.class,
       RulesCommand.class,
       CompletionCommand.class,
-      ManCommand.class
+      ManCommand.class,
+      VersionCommand.class
     },
     footer = {
       "",
@@ -37,17 +41,19 @@ import picocli.CommandLine.Spec;
       "  crumbtrail trace demo",
       "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
       "  crumbtrail precheck cases/healthy-tin-loaf.json",
+      "  crumbtrail compare cases/healthy-tin-loaf.json cases/over-proofed-tin-loaf.json",
       "  crumbtrail trace - --format json < sheet.json",
       "  crumbtrail vary cases/healthy-tin-loaf.json --salt 0..4%%",
       "  crumbtrail card over-proofed",
       "  crumbtrail mystery --level hard",
       "  crumbtrail batch sheets.jsonl --out reports.jsonl",
+      "  crumbtrail log add demo --note \"first try\"",
       "",
       "Help on one command: crumbtrail trace --help"
     })
-final class CrumbtrailCommand implements Runnable {
+public final class CrumbtrailCommand implements Runnable {
   /** What every command that reads a sheet says of its parameter. */
-  static final String SHEET =
+  public static final String SHEET =
       "the bake sheet; - for standard input, demo for one that comes with the program";
 
   /** When an answer is coloured. */
@@ -88,12 +94,17 @@ final class CrumbtrailCommand implements Runnable {
     return terminal;
   }
 
+  /** Whether a person types what this command reads. */
+  public static boolean typed(CommandSpec spec) {
+    return ((CrumbtrailCommand) spec.root().userObject()).terminal().typed();
+  }
+
   boolean coloured() {
     return colour == Colour.ALWAYS || (colour != Colour.NEVER && terminal.wantsColour());
   }
 
   /** What a command below this one writes to. */
-  static Screen screen(CommandSpec spec) {
+  public static Screen screen(CommandSpec spec) {
     // A command that is run by itself, as its tests do, has nobody watching.
     CrumbtrailCommand root =
         spec.root().userObject() instanceof CrumbtrailCommand found
@@ -108,20 +119,20 @@ final class CrumbtrailCommand implements Runnable {
   }
 
   /** For commands that take long. */
-  static final class ProgressOption {
+  public static final class ProgressOption {
     @Option(
         names = "--progress",
         description = "tell how far the work is, also where standard error is no terminal")
     boolean asked;
 
     /** Whether it is told. */
-    boolean shown(CommandSpec spec) {
+    public boolean shown(CommandSpec spec) {
       return asked || screen(spec).progress();
     }
   }
 
   /** A rules folder of the baker's own. */
-  static final class RulesOption {
+  public static final class RulesOption {
     @Spec(Spec.Target.MIXEE)
     CommandSpec command;
 
@@ -129,6 +140,6 @@ final class CrumbtrailCommand implements Runnable {
         names = "--rules",
         paramLabel = "DIR",
         description = "use the rules in this folder in place of the built-in ones")
-    Path folder;
+    public Path folder;
   }
 }

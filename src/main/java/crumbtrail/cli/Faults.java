@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.bakelog.LogFault;
 import crumbtrail.knowledge.FaultyKnowledge;
 import java.io.PrintWriter;
 import java.nio.file.AccessDeniedException;
@@ -26,6 +27,12 @@ final class Faults {
       faulty.faults().forEach(err::println);
       return INPUT;
     }
+    if (fault instanceof LogFault log) {
+      err.println(log.getMessage());
+      err.println(log.remedy());
+      trace(fault, err);
+      return INPUT;
+    }
     if (fault instanceof NoSuchFileException missing) {
       err.println(
           "There is no file "
@@ -43,9 +50,13 @@ final class Faults {
     }
     err.println("Crumbtrail met a fault of its own: " + fault);
     err.println("Your input is untouched. Run again with CRUMBTRAIL_DEBUG=1 to see where.");
+    trace(fault, err);
+    return PROGRAM;
+  }
+
+  private static void trace(Exception fault, PrintWriter err) {
     if (System.getenv("CRUMBTRAIL_DEBUG") != null) {
       fault.printStackTrace(err);
     }
-    return PROGRAM;
   }
 }

@@ -4,6 +4,7 @@ import crumbtrail.lessons.CaseShelf;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Reading;
 import crumbtrail.sheet.SheetReader;
+import crumbtrail.sheet.SheetWriter;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,7 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** Reads what the user names: a file, or standard input for a hyphen. */
-final class Input {
+public final class Input {
   private static final int MOST_BYTES = 4 * 1024 * 1024;
 
   /** Some editors put this in front of UTF-8 text; it is no part of the sheet. */
@@ -30,7 +31,8 @@ final class Input {
 
   private Input() {}
 
-  static String text(String name) throws IOException {
+  /** The text of a file, or of standard input. */
+  public static String text(String name) throws IOException {
     boolean standard = name.equals("-");
     String shown = standard ? "Standard input" : name;
     byte[] bytes;
@@ -61,7 +63,33 @@ final class Input {
     if (name.equals(DEMO) && !Files.exists(Path.of(name))) {
       return CaseShelf.sheet(DEMO_CASE).orElseThrow();
     }
-    Reading reading = SheetReader.read(text(name));
+    return read(name, text(name));
+  }
+
+  /**
+   * A sheet with the text in which it was written.
+   *
+   * @param text as it stands in the file
+   * @param sheet what it says
+   */
+  public record Written(String text, BakeSheet sheet) {}
+
+  /**
+   * The bake sheet that the user names, and its text.
+   *
+   * @throws BadInput with everything that is wrong with it
+   */
+  public static Written written(String name) throws IOException {
+    if (name.equals(DEMO) && !Files.exists(Path.of(name))) {
+      BakeSheet demo = sheet(name);
+      return new Written(SheetWriter.write(demo), demo);
+    }
+    String text = text(name);
+    return new Written(text, read(name, text));
+  }
+
+  private static BakeSheet read(String name, String text) {
+    Reading reading = SheetReader.read(text);
     return reading
         .sheet()
         .orElseThrow(
@@ -77,7 +105,8 @@ final class Input {
     return new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
   }
 
-  static BufferedReader lines(String name) throws IOException {
+  /** The lines of a file, or of standard input. */
+  public static BufferedReader lines(String name) throws IOException {
     InputStream in = name.equals("-") ? System.in : Files.newInputStream(file(name));
     // Malformed bytes are replaced, so that one bad line does not end the batch.
     BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));

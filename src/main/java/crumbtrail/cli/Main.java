@@ -1,5 +1,6 @@
 package crumbtrail.cli;
 
+import crumbtrail.cli.log.LogCommand;
 import crumbtrail.cli.manual.HelpShape;
 import crumbtrail.cli.screen.Terminal;
 import java.io.PrintWriter;
@@ -38,7 +39,7 @@ public final class Main {
     }
     CrumbtrailCommand root = new CrumbtrailCommand(terminal);
     CommandLine line =
-        commands(root)
+        commands(root, arguments)
             .setOut(out)
             .setErr(err)
             .setUsageHelpWidth(terminal.width())
@@ -49,11 +50,16 @@ public final class Main {
 
   /** All commands as they stand on the command line. */
   static CommandLine commands(CrumbtrailCommand root) {
-    CommandLine line =
-        new CommandLine(root)
-            .setCaseInsensitiveEnumValuesAllowed(true)
-            .setExecutionExceptionHandler(Faults::handle)
-            .setParameterExceptionHandler(Misread::handle);
+    return commands(root, LogCommand.NAME);
+  }
+
+  /** Those of them that these arguments can ask for. */
+  private static CommandLine commands(CrumbtrailCommand root, String... arguments) {
+    CommandLine line = new CommandLine(root);
+    LogCommand.offer(line, arguments);
+    line.setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(Faults::handle)
+        .setParameterExceptionHandler(Misread::handle);
     HelpShape.give(line);
     return line;
   }

@@ -11,6 +11,7 @@ import crumbtrail.report.NextBakeText;
 import crumbtrail.report.Report.NextBakeSheet;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.Vessels;
+import crumbtrail.web.HtmlReport;
 import java.time.LocalTime;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  crumbtrail next cases/over-proofed-tin-loaf.json --start 9:00",
       "  crumbtrail next sheet.json --one --format sheet > next.json",
+      "  crumbtrail next sheet.json --format html > next.html",
       "  crumbtrail next sheet.json --overnight 12h --ready 18:00",
       "  crumbtrail next sheet.json --bulk 60min --proof 60min --dough 1700g",
       "  crumbtrail next sheet.json --loaves 2 --tin 23x13x7cm",
@@ -45,7 +47,8 @@ import picocli.CommandLine.Spec;
 final class NextCommand implements Callable<Integer> {
   enum Format {
     TEXT,
-    SHEET
+    SHEET,
+    HTML
   }
 
   @Spec CommandSpec spec;
@@ -57,9 +60,10 @@ final class NextCommand implements Callable<Integer> {
 
   @Option(
       names = "--format",
-      paramLabel = "text|sheet",
+      paramLabel = "text|sheet|html",
       defaultValue = "TEXT",
-      description = "text to read and print, or a bake sheet as JSON (text unless told)")
+      description =
+          "text to read, a bake sheet as JSON, or a page that prints on one leaf (text unless told)")
   Format format;
 
   @Option(names = "--one", description = "only the change of the greatest gain, for learning")
@@ -121,6 +125,7 @@ final class NextCommand implements Callable<Integer> {
     switch (format) {
       case TEXT -> screen.print(NextBakeText.of(next, screen.width()));
       case SHEET -> screen.out().println(next.sheet().toPrettyString());
+      case HTML -> screen.out().print(HtmlReport.next(next));
     }
     screen.out().flush();
     return 0;

@@ -17,17 +17,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Loads the rule base that the command line asks for. */
-final class Rules {
+public final class Rules {
   private Rules() {}
 
   /** The pipeline over the built-in rules, or over the folder that the option names. */
-  static PostMortem postMortem(RulesOption option, PrintWriter progress)
+  public static PostMortem postMortem(RulesOption option, PrintWriter progress)
       throws FaultyKnowledge, IOException {
     return new PostMortem(ruleBase(option, progress));
   }
 
   /** The rules as written: of this folder, or of ./rules, or those the program was built with. */
-  static RuleBook book(Path folder) throws FaultyKnowledge {
+  public static RuleBook book(Path folder) throws FaultyKnowledge {
     if (folder != null && !Files.isDirectory(folder)) {
       throw new BadInput(List.of("There is no folder " + folder + ". Name a folder like rules/."));
     }
@@ -53,10 +53,16 @@ final class Rules {
       sheets.addAll(sheets(folder));
     }
     RuleBook book = book(option.folder);
+    return Coverage.of(underWork(option, progress), book, sheets);
+  }
+
+  /** The rules that the option names, or ./rules where somebody works on them, or the built-in. */
+  static RuleBase underWork(RulesOption option, PrintWriter progress)
+      throws FaultyKnowledge, IOException {
     RulesOption same = new RulesOption();
     same.command = option.command;
     same.folder = option.folder == null && here() ? Path.of("rules") : option.folder;
-    return Coverage.of(ruleBase(same, progress), book, sheets);
+    return ruleBase(same, progress);
   }
 
   private static List<SheetFiles.Named> sheets(Path folder) throws IOException {

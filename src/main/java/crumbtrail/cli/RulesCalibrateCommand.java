@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Fit rules/calibration.yaml anew to the labelled bakes and the published tables. Run it in"
-            + " the project's folder; then build, and write docs/accuracy.md with: rules score.",
+            + " the project's folder; it takes ./rules unless told; then build, and write docs/accuracy.md with: rules score.",
     footer = {"", "Examples:", "  crumbtrail rules calibrate --out rules/calibration.yaml"})
 final class RulesCalibrateCommand implements Callable<Integer> {
   @Spec CommandSpec spec;
@@ -42,7 +42,7 @@ final class RulesCalibrateCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
     boolean shown = progress.shown(spec);
-    Accuracy measured = labelled.measure(Rules.ruleBase(rules, err), err, shown);
+    Accuracy measured = labelled.measure(Rules.underWork(rules, err), err, shown);
     FittedCalibration fitted;
     try (Progress told = Progress.waiting(err, shown, "Fitting")) {
       told.begin();

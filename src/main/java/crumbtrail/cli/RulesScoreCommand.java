@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description =
         "Measure how often the rules are right: on published tables of faults, on real failures and"
-            + " on our own cases. Run it in the project's folder.",
+            + " on our own cases. Run it in the project's folder; it measures ./rules unless told.",
     footer = {
       "",
       "Examples:",
@@ -50,7 +50,7 @@ final class RulesScoreCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter err = spec.commandLine().getErr();
-    String page = labelled.measure(Rules.ruleBase(rules, err), err, progress.shown(spec)).page();
+    String page = labelled.measure(Rules.underWork(rules, err), err, progress.shown(spec)).page();
     if (target == null) {
       spec.commandLine().getOut().print(page);
       spec.commandLine().getOut().flush();

@@ -1,6 +1,7 @@
 package crumbtrail.cli;
 
 import crumbtrail.cli.CrumbtrailCommand.RulesOption;
+import crumbtrail.cli.log.OwnKitchen;
 import crumbtrail.cli.screen.Screen;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.picture.LoafPictures;
@@ -9,6 +10,7 @@ import crumbtrail.report.JsonReport;
 import crumbtrail.report.PostMortem;
 import crumbtrail.report.Report;
 import crumbtrail.report.TextReport;
+import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.web.HtmlReport;
 import java.nio.file.Files;
@@ -31,6 +33,7 @@ import picocli.CommandLine.Spec;
       "",
       "Examples:",
       "  crumbtrail trace demo",
+      "  crumbtrail trace demo --kitchen",
       "  crumbtrail trace bake.json --ask --save bake.json",
       "  crumbtrail trace - --format json < bake.json",
       "  crumbtrail trace bake.json --format html > report.html"
@@ -73,14 +76,34 @@ final class TraceCommand implements Callable<Integer> {
       description = "with --ask: keep the sheet with your answers there, from answer to answer")
   Path save;
 
+  @Option(
+      names = "--kitchen",
+      description =
+          "rank by the odds of your own kitchen, as your bake log has taught them, and tell what that"
+              + " moved (crumbtrail log learn shows them)")
+  boolean kitchen;
+
+  @Option(
+      names = "--log",
+      paramLabel = "FILE|URL",
+      description = "with --kitchen: the log, if it is not the usual one")
+  String log;
+
   @Override
   public Integer call() throws Exception {
+    if (log != null && !kitchen) {
+      throw new BadInput(List.of("--log names the log of your kitchen and goes with --kitchen."));
+    }
     if (ask || save != null) {
       checkAsking();
     }
     BakeSheet bake = Input.sheet(sheet);
     Screen screen = CrumbtrailCommand.screen(spec);
     PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
+    if (kitchen) {
+      RuleBase base = postMortem.rules();
+      postMortem = new PostMortem(base, OwnKitchen.odds(log, base.catalogue()));
+    }
     if (ask) {
       try (Enquiry enquiry = postMortem.enquire(bake)) {
         new AskDialogue(enquiry, Input.answers(), screen, save).run();

@@ -6,6 +6,7 @@ import crumbtrail.cli.screen.Terminal;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -15,6 +16,9 @@ import picocli.CommandLine.Model.CommandSpec;
 
 /** Every command's help, held to one form. */
 class HelpTest {
+  /** As a shell parts words: by blanks, but for those within quotation marks. */
+  private static final Pattern WORD = Pattern.compile("(?:\"[^\"]*\"|[^ \"])+");
+
   static Stream<CommandSpec> commands() {
     List<CommandSpec> all = new ArrayList<>();
     gather(Main.commands(new CrumbtrailCommand(Terminal.piped())).getCommandSpec(), all);
@@ -45,7 +49,11 @@ class HelpTest {
   // An example that the command line cannot read would be worse than none.
   private static void read(CommandSpec command, String example) {
     String words = example.replaceAll(".*(?=crumbtrail )", "").replaceAll(" *[<>|)].*", "");
-    String[] arguments = words.substring("crumbtrail ".length()).split(" ");
+    String[] arguments =
+        WORD.matcher(words.substring("crumbtrail ".length()))
+            .results()
+            .map(word -> word.group().replace("\"", ""))
+            .toArray(String[]::new);
     CommandLine line = Main.commands(new CrumbtrailCommand(Terminal.piped()));
     VaryCommand.offerKnobs(line, arguments);
     assertThat(line.parseArgs(arguments).hasSubcommand() || arguments[0].startsWith("-"))

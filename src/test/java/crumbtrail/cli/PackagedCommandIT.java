@@ -42,7 +42,8 @@ class PackagedCommandIT {
     Ended ended = run("--version");
 
     assertThat(ended.status()).isZero();
-    assertThat(ended.out()).matches("crumbtrail \\d+\\.\\d+\\.\\d+\\R");
+    assertThat(ended.out())
+        .matches("(?s)crumbtrail \\d+\\.\\d+\\.\\d+\\Rrules 1\\.\\d+, [0-9a-f]{16}\\RJava .*");
   }
 
   @Test

@@ -1,0 +1,18 @@
+@echo off
+rem Starts Crumbtrail. Looks for Java in CRUMBTRAIL_JAVA, beside this script (runtime\), in JAVA_HOME and on the path.
+setlocal
+set "CT_HOME=%~dp0.."
+set "CT_JAVA=%CRUMBTRAIL_JAVA%"
+if not defined CT_JAVA if exist "%CT_HOME%\runtime\bin\java.exe" set "CT_JAVA=%CT_HOME%\runtime\bin\java.exe"
+if not defined CT_JAVA if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "CT_JAVA=%JAVA_HOME%\bin\java.exe"
+if not defined CT_JAVA set "CT_JAVA=java.exe"
+set "CT_HEAP=%CRUMBTRAIL_HEAP%"
+if not defined CT_HEAP if "%~1"=="serve" set "CT_HEAP=256m"
+if not defined CT_HEAP set "CT_HEAP=512m"
+set "CT_OPTIONS=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
+if "%~1"=="serve" set "CT_OPTIONS=-Xmx%CT_HEAP% -XX:+UseSerialGC"
+if "%~1"=="batch" set "CT_OPTIONS=-Xmx%CT_HEAP% -XX:+UseParallelGC"
+if "%~1"=="rules" set "CT_OPTIONS=-Xmx%CT_HEAP% -XX:+UseParallelGC"
+if "%~1"=="log" set "CT_OPTIONS=-Xmx%CT_HEAP% -XX:+UseParallelGC"
+"%CT_JAVA%" %CT_OPTIONS% -jar "%CT_HOME%\lib\crumbtrail.jar" %*
+exit /b %ERRORLEVEL%
