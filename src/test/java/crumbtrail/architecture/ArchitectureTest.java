@@ -8,6 +8,8 @@ import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import crumbtrail.bakelog.LogStore;
+import crumbtrail.bakelog.Scope;
 
 /** The bake goes one way through the house. */
 @AnalyzeClasses(packages = "crumbtrail", importOptions = DoNotIncludeTests.class)
@@ -47,10 +49,20 @@ class ArchitectureTest {
           .definedBy("crumbtrail.findings..")
           .layer("advice")
           .definedBy("crumbtrail.advice..")
+          .layer("compare")
+          .definedBy("crumbtrail.compare..")
           .layer("lessons")
           .definedBy("crumbtrail.lessons..")
           .layer("report")
           .definedBy("crumbtrail.report..")
+          .layer("people")
+          .definedBy("crumbtrail.people..")
+          .layer("bakelog")
+          .definedBy("crumbtrail.bakelog..")
+          .layer("trends")
+          .definedBy("crumbtrail.trends..")
+          .layer("study")
+          .definedBy("crumbtrail.study..")
           .layer("handbook")
           .definedBy("crumbtrail.handbook..")
           .layer("accuracy")
@@ -71,24 +83,33 @@ class ArchitectureTest {
           .mayOnlyBeAccessedByLayers("api", "web", "cli")
           .whereLayer("accuracy")
           .mayOnlyBeAccessedByLayers("cli")
-          .whereLayer("report")
+          .whereLayer("study")
           .mayOnlyBeAccessedByLayers("api", "web", "cli")
+          .whereLayer("bakelog")
+          .mayOnlyBeAccessedByLayers("study", "web", "cli")
+          .whereLayer("trends")
+          .mayOnlyBeAccessedByLayers("bakelog", "study", "api", "web", "cli")
+          .whereLayer("people")
+          .mayOnlyBeAccessedByLayers("bakelog", "web", "cli")
+          .whereLayer("report")
+          .mayOnlyBeAccessedByLayers("bakelog", "study", "api", "web", "cli")
           .whereLayer("findings")
-          .mayOnlyBeAccessedByLayers("advice", "lessons", "report", "handbook", "accuracy")
+          .mayOnlyBeAccessedByLayers(
+              "advice", "compare", "lessons", "report", "handbook", "accuracy")
           .whereLayer("advice")
           .mayOnlyBeAccessedByLayers("lessons", "report", "handbook", "accuracy", "web", "cli")
           .whereLayer("lessons")
-          .mayOnlyBeAccessedByLayers("report", "handbook", "api", "web", "cli")
+          .mayOnlyBeAccessedByLayers("report", "study", "handbook", "api", "web", "cli")
           .whereLayer("rules")
           .mayOnlyBeAccessedByLayers(
               "findings", "advice", "lessons", "report", "handbook", "accuracy", "cli")
           .whereLayer("workup")
           .mayOnlyBeAccessedByLayers(
-              "rules", "findings", "advice", "lessons", "report", "handbook", "accuracy")
+              "rules", "findings", "advice", "compare", "lessons", "report", "handbook", "accuracy")
           .whereLayer("picture")
           .mayOnlyBeAccessedByLayers("rules", "lessons", "report", "handbook", "web", "cli")
           .whereLayer("formula")
-          .mayOnlyBeAccessedByLayers("workup", "advice", "report")
+          .mayOnlyBeAccessedByLayers("workup", "advice", "compare", "report")
           .whereLayer("dough")
           .mayOnlyBeAccessedByLayers("workup", "keeping")
           .whereLayer("oven")
@@ -117,6 +138,34 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("org.drools..", "org.kie..")
           .because("the engine is a detail of how rules run");
+
+  @ArchTest
+  static final ArchRule only_the_store_sees_databases =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("crumbtrail.bakelog.store..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "java.sql..",
+              "javax.sql..",
+              "org.h2..",
+              "org.postgresql..",
+              "org.jdbi..",
+              "org.flywaydb..",
+              "com.zaxxer..")
+          .because("where bakes are kept is a detail, and a log can move from a file to a server");
+
+  @ArchTest
+  static final ArchRule what_somebody_may_see_is_decided_in_one_place =
+      noClasses()
+          .that()
+          .resideInAPackage("crumbtrail.web..")
+          .and()
+          .doNotHaveFullyQualifiedName("crumbtrail.web.Sight")
+          .should()
+          .callMethod(LogStore.class, "of", Scope.class)
+          .because("a page that asks for bakes by itself could forget whose they are");
 
   @ArchTest
   static final ArchRule only_web_sees_javalin =
