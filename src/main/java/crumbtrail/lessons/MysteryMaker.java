@@ -236,20 +236,6 @@ final class MysteryMaker {
   }
 
   private static BakeSheet remarking(BakeSheet bake, List<String> remarks) {
-    BakeProcess old = bake.process();
-    return bake.with(
-        new BakeProcess(
-            old.room(),
-            old.temperatures(),
-            old.mixing(),
-            old.bulk(),
-            old.shaping(),
-            old.vessel(),
-            old.proof(),
-            old.baking(),
-            old.cooling(),
-            old.storage(),
-            old.altitude(),
-            remarks));
+    return bake.with(bake.process().withRemarks(remarks));
   }
 }

@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param notUnderstood lines that count for nothing or not in full
  * @param problems lines that cannot be used at all, with what would do
  * @param assumptions what was taken for granted, in sentences
+ * @param steps what its steps tell of times and heat: "first rise 1 hour"
  * @param notes lines that are no ingredients, kept as notes on the day
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -41,6 +42,7 @@ public record RecipeLayout(
     List<OpenLine> notUnderstood,
     List<Problem> problems,
     List<String> assumptions,
+    List<String> steps,
     List<String> notes) {
 
   /** Where nothing was written. */
@@ -51,6 +53,7 @@ public record RecipeLayout(
     notUnderstood = List.copyOf(notUnderstood);
     problems = List.copyOf(problems);
     assumptions = List.copyOf(assumptions);
+    steps = List.copyOf(steps);
     notes = List.copyOf(notes);
   }
 
@@ -107,7 +110,7 @@ public record RecipeLayout(
 
   private static RecipeLayout without(List<Problem> problems) {
     return new RecipeLayout(
-        "", List.of(), null, null, null, List.of(), problems, List.of(), List.of());
+        "", List.of(), null, null, null, List.of(), problems, List.of(), List.of(), List.of());
   }
 
   private static RecipeLayout laidOut(BakeSheet sheet, List<Problem> problems, Pantry pantry) {
@@ -125,6 +128,7 @@ public record RecipeLayout(
             .toList(),
         problems,
         formula.assumptions(),
+        sheet.process().fromSteps(),
         sheet.process().remarks());
   }
 

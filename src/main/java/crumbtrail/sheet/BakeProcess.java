@@ -10,6 +10,8 @@ import java.util.Optional;
  * @param room temperature of the kitchen, degrees Celsius
  * @param altitude height above the sea, kept in millimetres as every length is
  * @param remarks free sentences about the bake; searched for circumstances
+ * @param fromSteps what of this was read from the steps of a pasted recipe or from the remarks, in
+ *     words; empty where the fields of the sheet tell it all
  */
 public record BakeProcess(
     Optional<Quantity> room,
@@ -23,12 +25,14 @@ public record BakeProcess(
     Cooling cooling,
     Storage storage,
     Optional<Quantity> altitude,
-    List<String> remarks) {
+    List<String> remarks,
+    List<String> fromSteps) {
 
   public BakeProcess {
     bulk = List.copyOf(bulk);
     proof = List.copyOf(proof);
     remarks = List.copyOf(remarks);
+    fromSteps = List.copyOf(fromSteps);
   }
 
   /** The same bake with the mixing changed. */
@@ -45,7 +49,8 @@ public record BakeProcess(
         cooling,
         storage,
         altitude,
-        remarks);
+        remarks,
+        fromSteps);
   }
 
   /** The same bake with the first rise changed. */
@@ -62,7 +67,8 @@ public record BakeProcess(
         cooling,
         storage,
         altitude,
-        remarks);
+        remarks,
+        fromSteps);
   }
 
   /** The same bake with the final proof changed. */
@@ -79,7 +85,8 @@ public record BakeProcess(
         cooling,
         storage,
         altitude,
-        remarks);
+        remarks,
+        fromSteps);
   }
 
   /** The same bake with the baking changed. */
@@ -96,7 +103,8 @@ public record BakeProcess(
         cooling,
         storage,
         altitude,
-        remarks);
+        remarks,
+        fromSteps);
   }
 
   /** The same bake with the remarks changed. */
@@ -113,6 +121,61 @@ public record BakeProcess(
         cooling,
         storage,
         altitude,
+        other,
+        fromSteps);
+  }
+
+  /** The same bake with the shaping changed. */
+  public BakeProcess withShaping(Shaping other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        other,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks,
+        fromSteps);
+  }
+
+  /** The same bake with the cooling changed. */
+  public BakeProcess withCooling(Cooling other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        other,
+        storage,
+        altitude,
+        remarks,
+        fromSteps);
+  }
+
+  /** The same bake with another account of what was read from the steps of its recipe. */
+  public BakeProcess withFromSteps(List<String> other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks,
         other);
   }
 

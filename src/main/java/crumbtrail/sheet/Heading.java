@@ -45,6 +45,9 @@ record Heading(Kind kind, String name) {
           "^(?:method|directions?|instructions?|steps?|preparation|procedure|process|how to .*"
               + "|to (?:make|bake|prepare).*|mixing|kneading|shaping|proofing|proving|bulk.*|baking"
               + "|notes?|tips?|what (?:i did|happened).*|result.*|schedule|timetable|problem.*)$");
+  private static final Pattern AFTERWARDS =
+      Pattern.compile(
+          "^(?:notes?|tips?|what happened.*|result.*|problem.*)$", Pattern.CASE_INSENSITIVE);
   private static final Pattern BRACKETED = Pattern.compile(" ?\\([^)]*\\)");
   private static final int MOST_WORDS = 6;
 
@@ -73,6 +76,11 @@ record Heading(Kind kind, String name) {
       return Optional.of(new Heading(Kind.ASIDE, words));
     }
     return marked ? Optional.of(new Heading(Kind.OTHER, words)) : Optional.empty();
+  }
+
+  /** Whether what follows tells of the bread and not of what was done. */
+  boolean isAfterwards() {
+    return AFTERWARDS.matcher(name).matches();
   }
 
   /** "Rye levain" names one even without a colon; "feed the starter" and "wake the biga" do not. */

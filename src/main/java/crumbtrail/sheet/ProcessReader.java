@@ -61,7 +61,8 @@ final class ProcessReader {
         cooling(process.object("cooling", COOLING)),
         storage(process.object("storage", STORAGE)),
         process.quantity("altitude", Dimension.LENGTH),
-        process.texts("remarks"));
+        process.texts("remarks"),
+        List.of());
   }
 
   static Optional<Stage> stage(String where, JsonNode node, Problems problems) {

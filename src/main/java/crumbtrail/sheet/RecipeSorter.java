@@ -35,6 +35,7 @@ final class RecipeSorter {
   private boolean started;
   private Heading now = new Heading(Kind.DOUGH, "");
   private boolean steps;
+  private final List<String> told = new ArrayList<>();
 
   RecipeSorter(String where) {
     this.where = where;
@@ -53,7 +54,7 @@ final class RecipeSorter {
             made.add(new Preferment(name, group.lines(), group.stages()));
           }
         });
-    return new RecipeText(title, dough, made, remarks, problems.found());
+    return new RecipeText(title, dough, made, remarks, told, problems.found());
   }
 
   /** Takes one line, counted from 1. */
@@ -91,9 +92,11 @@ final class RecipeSorter {
       case STEPS -> {
         steps = true;
         now = heading;
+        told.add(plain);
       }
       case OTHER -> {
         remarks.add(plain);
+        told.add(plain);
         if (!steps) {
           now = new Heading(Kind.DOUGH, "");
         }
@@ -157,6 +160,9 @@ final class RecipeSorter {
       return;
     }
     stage(plain);
+    if (now.kind() != Kind.PREFERMENT && now.kind() != Kind.ASIDE && !now.isAfterwards()) {
+      told.add(plain);
+    }
     remarks.add(line);
   }
 

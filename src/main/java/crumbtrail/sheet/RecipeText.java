@@ -10,6 +10,7 @@ import java.util.List;
  * @param lines the ingredients of the dough
  * @param preferments one for each heading such as "Poolish:", with the stages its lines name
  * @param remarks all other lines, in order
+ * @param steps those of them that tell how the dough was made and baked, with their headings
  * @param problems lines that are meant as ingredients and cannot be used
  */
 public record RecipeText(
@@ -17,12 +18,14 @@ public record RecipeText(
     List<FormulaLine> lines,
     List<BakeSheet.Preferment> preferments,
     List<String> remarks,
+    List<String> steps,
     List<Problem> problems) {
 
   public RecipeText {
     lines = List.copyOf(lines);
     preferments = List.copyOf(preferments);
     remarks = List.copyOf(remarks);
+    steps = List.copyOf(steps);
     problems = List.copyOf(problems);
   }
 

@@ -116,7 +116,8 @@ public final class SheetQuantities {
             one(at + "cooling.time", process.cooling().time()), process.cooling().wrapped()),
         new Storage(process.storage().place(), one(at + "storage.time", process.storage().time())),
         one(at + "altitude", process.altitude()),
-        process.remarks());
+        process.remarks(),
+        process.fromSteps());
   }
 
   private List<Stage> stages(String where, List<Stage> stages) {

@@ -124,6 +124,7 @@ public final class SheetReader {
     List<BakeSheet.Preferment> preferments = new ArrayList<>();
     List<String> remarks = new ArrayList<>();
     List<String> titles = new ArrayList<>();
+    List<String> steps = new ArrayList<>();
     part.text("title").ifPresent(titles::add);
     for (String key : List.of("formula", "recipe")) {
       JsonNode value = part.get(key);
@@ -136,6 +137,7 @@ public final class SheetReader {
                   preferments.addAll(recipe.preferments());
                   titles.add(recipe.title());
                   remarks.addAll(recipe.remarks());
+                  steps.addAll(recipe.steps());
                   recipe.problems().forEach(problems::add);
                 });
       } else if (key.equals("formula")) {
@@ -147,7 +149,9 @@ public final class SheetReader {
     noFlour(formula, preferments).ifPresent(problems::add);
     titles.removeIf(String::isEmpty);
     titles.stream().skip(1).forEach(remarks::add);
-    BakeProcess process = ProcessReader.read(part);
+    BakeProcess told = ProcessReader.read(part);
+    // What the baker remarks was done; what the recipe asks for was done unless they say otherwise.
+    BakeProcess process = MethodSteps.of(steps).into(MethodSteps.of(told.remarks()).into(told));
     remarks.addAll(problems.setAside());
     List<SeenSign> seen = seen(part);
     if (formula.isEmpty() && preferments.isEmpty() && seen.isEmpty() && problems.isEmpty()) {

@@ -4,6 +4,7 @@ import crumbtrail.people.Rate;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.LongSupplier;
 
 /**
@@ -15,6 +16,10 @@ import java.util.function.LongSupplier;
 final class AddressRate {
   /** Addresses that are remembered; whoever has not been heard of for longest is forgotten. */
   static final int MOST = 20_000;
+
+  /** What is worked out anew for whoever only looks. */
+  private static final Set<String> DEAR =
+      Set.of("/trace", "/precheck", "/vary", "/mystery", "/api/mystery");
 
   private final Rate rate;
   private final Proxy proxy;
@@ -45,7 +50,8 @@ final class AddressRate {
   void check(Context ctx) {
     String path = ctx.path();
     boolean log = path.equals("/log") || path.startsWith("/log/") || path.startsWith("/api/log/");
-    if (log || !ctx.method().name().equals("POST")) {
+    boolean worked = ctx.method().name().equals("POST") || DEAR.contains(path);
+    if (log || !worked) {
       return;
     }
     long wait = take(proxy.peer(ctx));

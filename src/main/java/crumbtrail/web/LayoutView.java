@@ -16,11 +16,17 @@ import java.util.Locale;
  * @param rows a line each
  * @param facts what bakers ask of a formula first
  * @param doubts what was not understood, and what would do
+ * @param steps what its steps tell of times and heat, in English
  * @param notes lines kept as notes on the day
  * @param said all of it in one breath, for those who hear the page
  */
 public record LayoutView(
-    List<Row> rows, List<Fact> facts, List<Doubt> doubts, List<String> notes, String said) {
+    List<Row> rows,
+    List<Fact> facts,
+    List<Doubt> doubts,
+    List<String> steps,
+    List<String> notes,
+    String said) {
 
   /** Millilitres below which a spoon is no measure. */
   private static final double NO_SPOON = 0.6;
@@ -61,7 +67,8 @@ public record LayoutView(
       part = line.part();
     }
     List<Doubt> doubts = doubts(laid, t);
-    return new LayoutView(rows, facts(laid, units, t), doubts, laid.notes(), said(laid, doubts, t));
+    return new LayoutView(
+        rows, facts(laid, units, t), doubts, laid.steps(), laid.notes(), said(laid, doubts, t));
   }
 
   private static Row row(RecipeLine line, String part, Units units, Texts t) {

@@ -14,9 +14,11 @@ import crumbtrail.sheet.SheetReader;
 import crumbtrail.sheet.SheetWriter;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -50,8 +52,15 @@ final class ReportRoutes {
     routes.post("/report.txt", this::textFile);
   }
 
+  // What an address can carry is shown under that address: it survives a reload, the way back from
+  // the next bake, and a change of language.
   private void form(Context ctx, boolean ahead) {
     BakeForm form = forms.read(ctx);
+    Optional<String> address = address(form, ahead);
+    if (address.isPresent()) {
+      ctx.redirect(address.get(), HttpStatus.SEE_OTHER);
+      return;
+    }
     Traced<Report> traced = worked(form.sheetJson(), ahead);
     if (traced instanceof Traced.Made<Report> made) {
       String sheet = (ahead ? form.withoutSigns() : form).sheetJson();
@@ -59,6 +68,13 @@ final class ReportRoutes {
     } else if (traced instanceof Traced.Refused<Report> refused) {
       forms.sendBack(ctx, form, refused.problems());
     }
+  }
+
+  private static Optional<String> address(BakeForm form, boolean ahead) {
+    String sheet = (ahead ? form.withoutSigns() : form).sheetJson();
+    return SheetReader.read(sheet).sheet().isPresent()
+        ? SheetLink.address(sheet, ahead)
+        : Optional.empty();
   }
 
   // Whoever comes by address without a sheet has one still to fill in.

@@ -16,8 +16,6 @@ public record ShareView(String sheet, boolean ahead, String link) {
         : new ShareView(
             held.sheet(),
             held.ahead(),
-            SheetLink.pack(held.sheet())
-                .map(letters -> (held.ahead() ? "/precheck" : "/trace") + "?sheet=" + letters)
-                .orElse(""));
+            SheetLink.address(held.sheet(), held.ahead()).orElse(""));
   }
 }

@@ -36,6 +36,15 @@ final class SheetLink {
   }
 
   /**
+   * The address of the findings on this sheet; empty if it would be too long.
+   *
+   * @param ahead whether the bake is still to come
+   */
+  static Optional<String> address(String sheet, boolean ahead) {
+    return pack(sheet).map(letters -> (ahead ? "/precheck" : "/trace") + "?sheet=" + letters);
+  }
+
+  /**
    * The sheet that the letters stand for.
    *
    * @throws Refusal if they are too many, are damaged, or unpack to more than a form may hold

@@ -47,6 +47,12 @@ public final class SheetWorkup {
     formula
         .notUnderstood()
         .forEach(line -> assumptions.add("\"" + line.written() + "\": " + line.uncertain() + "."));
+    if (!sheet.process().fromSteps().isEmpty()) {
+      assumptions.add(
+          "From the steps of the recipe and the remarks, since no field tells it: "
+              + String.join("; ", sheet.process().fromSteps())
+              + ".");
+    }
     Heard heard = hearing.hear(sheet);
     Optional<Style> told = styles.named(sheet.style()).or(() -> styles.named(sheet.title()));
     String words = (sheet.style() + " " + sheet.title()).toLowerCase(Locale.ROOT);

@@ -67,7 +67,8 @@ final class Doughs {
             new BakeProcess.Cooling(Optional.empty(), Optional.empty()),
             new BakeProcess.Storage(Optional.empty(), Optional.empty()),
             Optional.empty(),
-            remarks);
+            remarks,
+            List.of());
     return new BakeSheet("", "", lines, preferments, process, List.of(), List.of(), List.of());
   }
 

@@ -60,7 +60,14 @@ record Asker(URI base) {
         fields.entrySet().stream()
             .map(e -> encode(e.getKey()) + "=" + encode(e.getValue()))
             .collect(Collectors.joining("&"));
-    return post(path, FORM, body, "Accept", "text/html");
+    HttpResponse<String> answer = post(path, FORM, body, "Accept", "text/html");
+    // As a browser does: findings stand under an address of their own.
+    return answer
+        .headers()
+        .firstValue("Location")
+        .filter(to -> to.contains("?sheet="))
+        .map(to -> get(URI.create(to).getRawPath() + "?" + URI.create(to).getRawQuery(), "Accept", "text/html"))
+        .orElse(answer);
   }
 
   /** Sends bytes that no well-behaved client would send, and returns all that comes back. */
