@@ -5,7 +5,6 @@ import crumbtrail.findings.Reasoning;
 import crumbtrail.knowledge.MysteryKind;
 import crumbtrail.knowledge.MysteryKind.Level;
 import crumbtrail.knowledge.SignKind;
-import crumbtrail.sheet.BakeProcess;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.BakeSheet.SeenSign;
 import crumbtrail.sheet.SheetReader;

@@ -132,8 +132,7 @@ final class MethodSteps {
     }
     Optional<Quantity> warmth =
         clause.place().or(() -> Optional.of(FRIDGE).filter(fridge -> clause.inFridge()));
-    to.add(
-        new Stage(clause.time(), warmth, Optional.empty(), Optional.empty(), Optional.empty()));
+    to.add(new Stage(clause.time(), warmth, Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
   private void bake(StepClause clause) {

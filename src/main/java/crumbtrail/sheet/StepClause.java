@@ -1,6 +1,5 @@
 package crumbtrail.sheet;
 
-import crumbtrail.quantity.Dimension;
 import crumbtrail.quantity.PlainText;
 import crumbtrail.quantity.Quantity;
 import java.util.ArrayList;
@@ -43,7 +42,9 @@ record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> ti
   private static final Pattern NUMBERED = pattern("^(?:[-*•] )?(?:step )?\\d{1,2}[.):] +");
   private static final Pattern CUT =
       pattern(
-          "(?<=[.!;])\\s+|\\s*\\bthen\\b,?\\s*|,\\s*(?=(?:and )?(?:" + NEXT + ")\\b)|\\band (?=(?:"
+          "(?<=[.!;])\\s+|\\s*\\bthen\\b,?\\s*|,\\s*(?=(?:and )?(?:"
+              + NEXT
+              + ")\\b)|\\band (?=(?:"
               + NEXT
               + ")\\b)");
 
@@ -76,18 +77,21 @@ record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> ti
               + "|instead|recipes?|instructions?|says?|said|supposed|should(?:n't)?|usual(?:ly)?"
               + "|normal(?:ly)?|next time|last time|tried|ago|old)\\b");
   private static final Pattern COOLING = pattern("\\bracks?\\b|\\bcool(?:s|ed|ing)?\\b");
-  private static final Pattern IN_TIN = pattern("\\b(?:in|from) (?:the|its|their) (?:tin|pan)s?\\b");
+  private static final Pattern IN_TIN =
+      pattern("\\b(?:in|from) (?:the|its|their) (?:tin|pan)s?\\b");
   private static final Pattern PREHEATING =
-      pattern("\\bpre-?heat\\w*|\\bheat (?:the |your |an? )?oven|\\boven to\\b|\\bset (?:the )?oven");
+      pattern(
+          "\\bpre-?heat\\w*|\\bheat (?:the |your |an? )?oven|\\boven to\\b|\\bset (?:the )?oven");
   private static final Pattern LOWERING =
-      pattern("\\b(?:reduce|lower|drop|turn (?:it |the \\w+ )?(?:down|up)|decrease|increase)\\w*\\b");
-  private static final Pattern BAKING = pattern("\\bbak(?:e|ed|es|ing)\\b|\\bin(?:to)? the oven\\b");
+      pattern(
+          "\\b(?:reduce|lower|drop|turn (?:it |the \\w+ )?(?:down|up)|decrease|increase)\\w*\\b");
+  private static final Pattern BAKING =
+      pattern("\\bbak(?:e|ed|es|ing)\\b|\\bin(?:to)? the oven\\b");
   private static final Pattern GOING_ON =
       pattern("\\b(?:more|another|longer|further|additional|uncover\\w*|lid)\\b");
   private static final Pattern FINAL =
       pattern("\\b(?:final|last) (?:ris|proo?[fv]|prov|ferment)\\w*");
-  private static final Pattern SECOND =
-      pattern("\\b(?:second|2nd) (?:ris|proo?[fv]|prov)\\w*");
+  private static final Pattern SECOND = pattern("\\b(?:second|2nd) (?:ris|proo?[fv]|prov)\\w*");
   private static final Pattern BULK =
       pattern("\\bbulk\\b|\\b(?:first|1st|primary) (?:ris|proo?[fv]|prov|ferment)\\w*");
   private static final Pattern RISING =
@@ -105,9 +109,9 @@ record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> ti
       pattern("\\b(?:divid\\w+|portion\\w*|pre-?shap\\w*|scale|cut (?:the dough|it)? ?into)\\b");
   private static final Pattern RESTING =
       pattern("\\b(?:rest(?:s|ed|ing)?|autolys\\w*|relax\\w*|stand|sit)\\b");
-  private static final Pattern KNEADING =
-      pattern("\\b(?:knead\\w*|mix(?:ed|ing)?|beat(?:en)?)\\b");
-  private static final Pattern FRIDGE = pattern("\\b(?:refrigerat\\w*|fridge|retard\\w*|chill\\w*)\\b");
+  private static final Pattern KNEADING = pattern("\\b(?:knead\\w*|mix(?:ed|ing)?|beat(?:en)?)\\b");
+  private static final Pattern FRIDGE =
+      pattern("\\b(?:refrigerat\\w*|fridge|retard\\w*|chill\\w*)\\b");
 
   private static final double COLDEST_OVEN = 110;
   private static final double WARMEST_PLACE = 60;
@@ -132,7 +136,8 @@ record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> ti
     String words = ASIDES.matcher(part).replaceAll(" ");
     Optional<Quantity> time = StageText.of(words).time().map(StepClause::bare);
     Kind kind = kind(words, time.isPresent());
-    boolean shapes = has(SHAPING, words) && !has(BALL, words) && kind != Kind.COOL && kind != Kind.BAKE;
+    boolean shapes =
+        has(SHAPING, words) && !has(BALL, words) && kind != Kind.COOL && kind != Kind.BAKE;
     return new StepClause(words, kind, shapes, time);
   }
 

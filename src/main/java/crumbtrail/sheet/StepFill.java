@@ -33,7 +33,12 @@ final class StepFill {
       process =
           process.withMixing(
               new Mixing(
-                  told.method(), time, told.speed(), told.rest(), told.fat(), told.doughTemperature()));
+                  told.method(),
+                  time,
+                  told.speed(),
+                  told.rest(),
+                  told.fat(),
+                  told.doughTemperature()));
     }
     return this;
   }
@@ -44,7 +49,12 @@ final class StepFill {
       process =
           process.withMixing(
               new Mixing(
-                  told.method(), told.time(), told.speed(), time, told.fat(), told.doughTemperature()));
+                  told.method(),
+                  told.time(),
+                  told.speed(),
+                  time,
+                  told.fat(),
+                  told.doughTemperature()));
     }
     return this;
   }

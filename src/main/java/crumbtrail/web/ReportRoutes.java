@@ -58,7 +58,9 @@ final class ReportRoutes {
     BakeForm form = forms.read(ctx);
     Optional<String> address = address(form, ahead);
     if (address.isPresent()) {
-      ctx.redirect(address.get(), HttpStatus.SEE_OTHER);
+      // A choice of units or language that came with the form goes on with it.
+      String choice = ctx.queryString() == null ? "" : "&" + ctx.queryString();
+      ctx.redirect(address.get() + choice, HttpStatus.SEE_OTHER);
       return;
     }
     Traced<Report> traced = worked(form.sheetJson(), ahead);

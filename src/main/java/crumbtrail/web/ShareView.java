@@ -14,8 +14,6 @@ public record ShareView(String sheet, boolean ahead, String link) {
     return held.sheet() == null
         ? null
         : new ShareView(
-            held.sheet(),
-            held.ahead(),
-            SheetLink.address(held.sheet(), held.ahead()).orElse(""));
+            held.sheet(), held.ahead(), SheetLink.address(held.sheet(), held.ahead()).orElse(""));
   }
 }

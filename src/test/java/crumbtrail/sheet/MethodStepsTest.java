@@ -69,8 +69,14 @@ class MethodStepsTest {
                 ", \"process\": {\"bulk\": \"3 h at 20 C\"}")
             .process();
 
-    assertThat(process.bulk()).singleElement().extracting(s -> s.time().get().value()).isEqualTo(180.0);
-    assertThat(process.proof()).singleElement().extracting(s -> s.time().get().value()).isEqualTo(40.0);
+    assertThat(process.bulk())
+        .singleElement()
+        .extracting(s -> s.time().get().value())
+        .isEqualTo(180.0);
+    assertThat(process.proof())
+        .singleElement()
+        .extracting(s -> s.time().get().value())
+        .isEqualTo(40.0);
     assertThat(process.fromSteps()).containsExactly("proof 40 minutes");
   }
 

@@ -103,6 +103,19 @@ class AddressRateTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"/vary?turn=salt", "/mystery", "/trace?sheet=x", "/api/mystery"})
+  void what_is_worked_out_for_whoever_looks_is_counted_too(String path) {
+    try (WebFace face = start(new Visits(true, 2))) {
+      Asker asker = new Asker(face.address());
+      for (int i = 0; i < 2; i++) {
+        assertThat(asker.get(path, "X-Forwarded-For", "192.0.2.1").statusCode()).isNotEqualTo(429);
+      }
+      assertThat(asker.get(path, "X-Forwarded-For", "192.0.2.1").statusCode()).isEqualTo(429);
+      assertThat(asker.get("/about").statusCode()).isEqualTo(200);
+    }
+  }
+
   @Test
   void whoever_uses_their_own_machine_is_not_limited() {
     try (WebFace face = start(new Visits(false, 2))) {

@@ -30,8 +30,18 @@ record Asker(URI base) {
   }
 
   HttpResponse<String> post(String path, String type, String body, String... headers) {
-    return send(
-        request(path, headers).header("Content-Type", type).POST(BodyPublishers.ofString(body)));
+    HttpResponse<String> answer =
+        send(
+            request(path, headers)
+                .header("Content-Type", type)
+                .POST(BodyPublishers.ofString(body)));
+    // As a browser does: findings stand under an address of their own.
+    return answer
+        .headers()
+        .firstValue("Location")
+        .filter(to -> to.contains("?sheet="))
+        .map(to -> get(to, headers))
+        .orElse(answer);
   }
 
   HttpResponse<String> send(
@@ -60,14 +70,7 @@ record Asker(URI base) {
         fields.entrySet().stream()
             .map(e -> encode(e.getKey()) + "=" + encode(e.getValue()))
             .collect(Collectors.joining("&"));
-    HttpResponse<String> answer = post(path, FORM, body, "Accept", "text/html");
-    // As a browser does: findings stand under an address of their own.
-    return answer
-        .headers()
-        .firstValue("Location")
-        .filter(to -> to.contains("?sheet="))
-        .map(to -> get(URI.create(to).getRawPath() + "?" + URI.create(to).getRawQuery(), "Accept", "text/html"))
-        .orElse(answer);
+    return post(path, FORM, body, "Accept", "text/html");
   }
 
   /** Sends bytes that no well-behaved client would send, and returns all that comes back. */

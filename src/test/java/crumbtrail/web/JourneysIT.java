@@ -52,6 +52,23 @@ class JourneysIT {
   }
 
   @Test
+  void findings_survive_a_reload_the_way_back_and_another_language() {
+    visit.stop("report");
+    List<String> causes = causes();
+    visit.page().navigate().refresh();
+    assertThat(causes()).isEqualTo(causes).isNotEmpty();
+    visit.click("details.fit > summary");
+    visit.click("form.wish button[type=submit]");
+    visit.awaited(By.cssSelector(".short-changes li"));
+    visit.page().navigate().back();
+    visit.awaited(By.id("causes"));
+    assertThat(causes()).isEqualTo(causes);
+    visit.click(By.linkText("Deutsch"));
+    visit.awaited(By.cssSelector("html[lang=de]"));
+    assertThat(causes()).hasSameSizeAs(causes);
+  }
+
+  @Test
   void a_cause_leads_to_its_page_and_on_to_a_sign() {
     visit.stop("report");
     visit.click(".cause .more a[href^='/causes/']");

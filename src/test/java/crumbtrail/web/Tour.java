@@ -150,10 +150,12 @@ record Tour(String name, String path, Map<String, String> fields) {
             """,
             path,
             fields);
+    // Findings are led on to the address that carries their sheet.
     browser.until(
-        "return location.pathname + location.search === '"
+        "var here = location.pathname + location.search, path = '"
             + path
-            + "' && document.readyState === 'complete'");
+            + "'; return (here === path || here.startsWith(path + '?sheet='))"
+            + " && document.readyState === 'complete'");
   }
 
   /** What is posted, as a browser writes it. */
