@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Build step: checks and compiles the rules folder and writes the result where the jar is packed
@@ -48,20 +49,26 @@ public final class RuleBaseBuilder {
     }
   }
 
-  private static int build(Path rules, Path target) throws FaultyKnowledge, IOException {
+  /** Writes what is not up to date or not whole; the number of rules. */
+  static int build(Path rules, Path target) throws FaultyKnowledge, IOException {
     String version = FolderHash.of(rules);
     Path stamp = target.resolve(VERSION);
     RuleFolder folder = RuleFolder.read(rules);
-    // Where an older build left no text of the rules, all is written anew.
-    if (Files.exists(target.resolve(TEXT))
-        && Files.exists(target.resolve(PLAIN))
-        && Files.exists(stamp)
-        && Files.readString(stamp).equals(version)) {
+    if (Files.exists(stamp)
+        && Files.readString(stamp).equals(version)
+        && whole(target, folder.plain().isEmpty())) {
       return folder.rules().size();
     }
     Files.createDirectories(target);
     write(folder, version, target);
     return folder.rules().size();
+  }
+
+  /** Whether all is there: an older build wrote fewer files, and a hand may have taken one away. */
+  private static boolean whole(Path target, boolean compiled) {
+    return Stream.of(PLAIN, KNOWLEDGE, PANTRY, TEXT, EDITION)
+            .allMatch(file -> Files.exists(target.resolve(file)))
+        && (!compiled || Files.exists(target.resolve(MODULE)));
   }
 
   /**

@@ -31,4 +31,14 @@ class FolderHashTest {
     assertThat(letter).isNotEqualTo(before);
     assertThat(FolderHash.of(one)).isNotEqualTo(letter).isNotEqualTo(before);
   }
+
+  // printf 'B.yaml\0noughta-b.yaml\0onea/b.yaml\0two' | sha256sum
+  @Test
+  void names_are_told_with_slashes_and_ordered_by_letter() throws IOException {
+    TinyRules.file(one, "a/b.yaml", "two");
+    TinyRules.file(one, "a-b.yaml", "one");
+    TinyRules.file(one, "B.yaml", "nought");
+
+    assertThat(FolderHash.of(one)).isEqualTo("b7b105461f938c21");
+  }
 }
