@@ -18,7 +18,7 @@ final class FullServer {
     Path data = Path.of(arguments[0]);
     Path small = Path.of(arguments[1]);
     try (EmbeddedPostgres server =
-        EmbeddedPostgres.builder()
+        Postgres.builder()
             .setDataDirectory(data)
             .setCleanDataDirectory(false)
             .setServerConfig("min_wal_size", "32MB")

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Duration;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.jspecify.annotations.Nullable;
 
@@ -17,12 +18,20 @@ public final class Postgres {
   private static final AtomicInteger COUNT = new AtomicInteger();
   private static @Nullable EmbeddedPostgres server;
 
+  /** A cold disk or a busy machine needs more than the ten seconds that it would be given. */
+  private static final Duration STARTING = Duration.ofMinutes(3);
+
   private Postgres() {}
+
+  /** Of a server that starts wherever the tests run, in whatever language they do. */
+  static EmbeddedPostgres.Builder builder() {
+    return EmbeddedPostgres.builder().setPGStartupWait(STARTING).setLocaleConfig("locale", "C");
+  }
 
   private static synchronized EmbeddedPostgres server() {
     if (server == null) {
       try {
-        server = EmbeddedPostgres.start();
+        server = builder().start();
       } catch (IOException fault) {
         throw new UncheckedIOException(fault);
       }
@@ -58,7 +67,7 @@ public final class Postgres {
     }
 
     private EmbeddedPostgres.Builder builder() {
-      return EmbeddedPostgres.builder().setDataDirectory(data).setCleanDataDirectory(false);
+      return Postgres.builder().setDataDirectory(data).setCleanDataDirectory(false);
     }
 
     String url() {

@@ -79,7 +79,8 @@ class RetraceTest {
 
   @Test
   void every_core_has_a_bake_to_trace_at_the_same_time() {
-    int cores = Runtime.getRuntime().availableProcessors();
+    // A machine may have more cores than there are bakes.
+    int cores = Math.min(MANY + 1, Runtime.getRuntime().availableProcessors());
     CountDownLatch together = new CountDownLatch(cores);
     Set<Thread> threads = ConcurrentHashMap.newKeySet();
     try (LogStore store = SqlLogStore.open(StoreKind.H2.place(folder))) {
