@@ -22,8 +22,8 @@ import java.util.stream.Stream;
  * -Dcrumbtrail.fuzz=1000000} is how many all readers get together, {@code -Dcrumbtrail.fuzz.seed=7}
  * makes other ones, {@code -Dcrumbtrail.fuzz.only=sheet,line} tries these readers. A reader may
  * take a text or refuse it in its own words; to throw anything else, or to think about it for more
- * than a second, is a fault. What once broke a reader is kept under {@code
- * src/test/resources/fuzz}, a folder a reader, and tried first in every build.
+ * than a second of processor time, twice over, is a fault. What once broke a reader is kept under
+ * {@code src/test/resources/fuzz}, a folder a reader, and tried first in every build.
  */
 public final class Fuzz {
   private static final long ALL = Long.getLong("crumbtrail.fuzz", 4_000);
@@ -96,19 +96,32 @@ public final class Fuzz {
   }
 
   private boolean tried(String text, Reader by, boolean keep) throws IOException {
-    long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    long before = processorTime();
     try {
       boolean taken = by.takes(text);
-      double seconds =
-          (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before) / 1e9;
-      if (seconds > SLOW_SECONDS) {
-        fault(text, String.format(Locale.ROOT, "takes %.1f s", seconds), "slow", keep);
+      if (seconds(before) > SLOW_SECONDS) {
+        // The first text pays for all that is loaded with it, and a busy host may count its own
+        // time as ours; a text over which a reader broods takes as long once more.
+        long again = processorTime();
+        by.takes(text);
+        double seconds = seconds(again);
+        if (seconds > SLOW_SECONDS) {
+          fault(text, String.format(Locale.ROOT, "takes %.1f s", seconds), "slow", keep);
+        }
       }
       return taken;
     } catch (Exception | StackOverflowError | AssertionError fault) {
       fault(text, fault.toString(), fault.getClass().getName() + place(fault), keep);
       return false;
     }
+  }
+
+  private static long processorTime() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  private static double seconds(long before) {
+    return (processorTime() - before) / 1e9;
   }
 
   /** One of a kind is enough to know: a kind is what was thrown and where. */

@@ -12,9 +12,9 @@ import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Assertions;
 
 /** Whatever is written, the matcher answers, and soon. */
-class HostileTextProperties {
+class HostileTextPropertyTest {
   private static final PhraseBook SIGNS = KnowledgeFiles.book("signs");
-  private static final Duration SOON = Duration.ofSeconds(5);
+  private static final Duration SOON = Duration.ofSeconds(20);
 
   @Property(tries = 500)
   void anyTextIsAnswered(@ForAll String text) {
