@@ -76,7 +76,8 @@ record Asker(URI base) {
   /** Sends bytes that no well-behaved client would send, and returns all that comes back. */
   String raw(String request) throws IOException {
     try (Socket socket = new Socket(base.getHost(), base.getPort())) {
-      socket.setSoTimeout(10_000);
+      // Less than an idle connection is given, so that one which is left open is noticed.
+      socket.setSoTimeout(25_000);
       socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
       socket.getOutputStream().flush();
       return new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);

@@ -194,9 +194,9 @@ class WebFaceTest {
     AtomicReference<HttpResponse<String>> answer = new AtomicReference<>();
     Thread caller = new Thread(() -> answer.set(last.post("/api/trace", Asker.JSON, "{}")));
     caller.start();
-    assertThat(running.await(10, TimeUnit.SECONDS)).isTrue();
+    assertThat(running.await(60, TimeUnit.SECONDS)).isTrue();
     stopping.close();
-    caller.join(10_000);
+    caller.join(60_000);
     assertThat(answer.get()).isNotNull();
     assertThat(answer.get().statusCode()).isEqualTo(200);
   }
