@@ -8,17 +8,23 @@ import crumbtrail.cli.settings.Setting;
 import crumbtrail.cli.settings.Settings;
 import crumbtrail.handbook.CauseCards;
 import crumbtrail.handbook.Leaves;
+import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.lessons.School;
+import crumbtrail.memory.Later;
+import crumbtrail.memory.Once;
 import crumbtrail.picture.LoafPictures;
 import crumbtrail.report.PostMortem;
+import crumbtrail.rules.RuleBase;
 import crumbtrail.rules.RuleBook;
 import crumbtrail.web.Doorway;
 import crumbtrail.web.LogDoor;
 import crumbtrail.web.LogServing;
 import crumbtrail.web.PostMortemTracer;
+import crumbtrail.web.Stock;
 import crumbtrail.web.Visits;
 import crumbtrail.web.Watchers;
 import crumbtrail.web.WebFace;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -26,6 +32,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -135,15 +142,18 @@ final class ServeCommand implements Callable<Integer> {
     Doorway doorway = doorway(settings);
     Optional<LogServing> serving = serving(settings, doorway);
     rules.folder = Optional.ofNullable(settings.text(Setting.RULES)).map(Path::of).orElse(null);
-    PostMortem postMortem = Rules.postMortem(rules, spec.commandLine().getErr());
-    RuleBook book = rules.folder == null ? RuleBook.bundled() : RuleBook.read(rules.folder);
+    Later<PostMortem> postMortem = postMortem();
+    Supplier<RuleBase> base = () -> postMortem.get().rules();
+    Once<RuleBook> book = new Once<>(() -> base.get().book());
     WebFace face =
         WebFace.start(
             new PostMortemTracer(postMortem),
-            School.of(postMortem.rules()),
-            new Shelf(book.catalogue(), new CauseCards(book), postMortem.rules().version()),
-            new Leaves(book),
-            LoafPictures.of(postMortem.rules().catalogue()),
+            new Stock(
+                Optional.of(() -> base.get().catalogue()),
+                Optional.of(new Once<>(() -> School.of(base.get()))),
+                Optional.of(new Once<>(() -> shelf(book.get(), base.get().version()))),
+                Optional.of(new Once<>(() -> new Leaves(book.get()))),
+                LoafPictures.of(() -> base.get().catalogue())),
             serving,
             doorway);
     spec.commandLine().getOut().println("Crumbtrail listens on " + face.address());
@@ -151,6 +161,20 @@ final class ServeCommand implements Callable<Integer> {
     // stop.
     new CountDownLatch(1).await();
     return 0;
+  }
+
+  private static Shelf shelf(RuleBook book, String version) {
+    return new Shelf(book.catalogue(), new CauseCards(book), version);
+  }
+
+  // The program's own rules are laid out while the server starts; a baker's own may have faults,
+  // which are told before it does.
+  private Later<PostMortem> postMortem() throws FaultyKnowledge, IOException {
+    if (rules.folder == null) {
+      return Later.begun("read-rules", () -> new PostMortem(RuleBase.bundled()));
+    }
+    PostMortem own = Rules.postMortem(rules, spec.commandLine().getErr());
+    return Later.begun("read-rules", () -> own);
   }
 
   private static Doorway doorway(Settings settings) {

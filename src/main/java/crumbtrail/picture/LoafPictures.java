@@ -9,45 +9,66 @@ import crumbtrail.knowledge.PictureKind;
 import crumbtrail.knowledge.Places;
 import crumbtrail.knowledge.SignKind;
 import crumbtrail.knowledge.Style;
+import crumbtrail.memory.Once;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Draws signs as the rules folder says they look. Immutable. */
 public final class LoafPictures {
-  private final Map<String, PictureKind> kinds = new LinkedHashMap<>();
-  private final Map<String, Shape> styles = new LinkedHashMap<>();
+  private final Supplier<Known> known;
 
-  private final List<SignKind> drawn = new ArrayList<>();
+  private LoafPictures(Supplier<Known> known) {
+    this.known = known;
+  }
 
-  private LoafPictures(Knowledge knowledge) {
-    knowledge.pictures().forEach(kind -> kinds.putIfAbsent(kind.about(), kind));
-    knowledge.signs().stream().filter(sign -> draws(sign.key())).forEach(drawn::add);
-    for (Style style : knowledge.styles()) {
-      if (!style.tags().isEmpty()) {
-        Shape shape = Shape.fitting(style.tags(), style.name());
-        styles.put(style.key(), shape);
-        styles.put(style.name(), shape);
+  /** What catalogues know of how things look. */
+  private record Known(
+      Map<String, PictureKind> kinds, Map<String, Shape> styles, List<SignKind> drawn) {
+    static Known of(Knowledge knowledge) {
+      Map<String, PictureKind> kinds = new HashMap<>();
+      knowledge.pictures().forEach(kind -> kinds.putIfAbsent(kind.about(), kind));
+      Map<String, Shape> styles = new HashMap<>();
+      for (Style style : knowledge.styles()) {
+        if (!style.tags().isEmpty()) {
+          Shape shape = Shape.fitting(style.tags(), style.name());
+          styles.put(style.key(), shape);
+          styles.put(style.name(), shape);
+        }
       }
+      List<SignKind> drawn =
+          knowledge.signs().stream()
+              .filter(sign -> kinds.containsKey(sign.key()) && kinds.get(sign.key()).on() != null)
+              .toList();
+      return new Known(kinds, styles, drawn);
     }
   }
 
-  private LoafPictures() {}
-
   /** No pictures of any sign. */
   public static LoafPictures none() {
-    return new LoafPictures();
+    Known nothing = new Known(Map.of(), Map.of(), List.of());
+    return new LoafPictures(() -> nothing);
   }
 
   /** The pictures that these catalogues know. */
   public static LoafPictures of(Catalogue catalogue) {
-    return new LoafPictures(catalogue.knowledge());
+    return of(() -> catalogue);
+  }
+
+  /**
+   * The pictures that catalogues know which need not be there yet.
+   *
+   * @param catalogue asked for when the first picture is
+   */
+  public static LoafPictures of(Supplier<Catalogue> catalogue) {
+    return new LoafPictures(new Once<>(() -> Known.of(catalogue.get().knowledge())));
   }
 
   /**
@@ -56,7 +77,8 @@ public final class LoafPictures {
    * @throws FaultyKnowledge if the folder cannot be read or does not hold together
    */
   public static LoafPictures read(Path rules) throws FaultyKnowledge {
-    return new LoafPictures(KnowledgeFolder.read(rules));
+    Known known = Known.of(KnowledgeFolder.read(rules));
+    return new LoafPictures(() -> known);
   }
 
   /** What is wrong with the pictures of a rules folder; see {@link PictureGuard}. */
@@ -64,24 +86,32 @@ public final class LoafPictures {
     return PictureGuard.faults(knowledge, places);
   }
 
+  private Map<String, PictureKind> kinds() {
+    return known.get().kinds();
+  }
+
+  private Map<String, Shape> styles() {
+    return known.get().styles();
+  }
+
   /** Whether a sign can be seen. */
   public boolean draws(String sign) {
-    return kinds.containsKey(sign) && kinds.get(sign).on() != null;
+    return kinds().containsKey(sign) && kinds().get(sign).on() != null;
   }
 
   /** All signs that can be seen, in the order of their catalogue. */
   public List<SignKind> drawn() {
-    return Collections.unmodifiableList(drawn);
+    return known.get().drawn();
   }
 
   /** What a sign is drawn on; empty if it cannot be seen. */
   public Optional<Scene> scene(String sign) {
-    return draws(sign) ? Optional.of(sceneOf(kinds.get(sign))) : Optional.empty();
+    return draws(sign) ? Optional.of(sceneOf(kinds().get(sign))) : Optional.empty();
   }
 
   /** Why a sign is not drawn, if it is not. */
   public Optional<String> whyNot(String sign) {
-    return Optional.ofNullable(kinds.get(sign)).map(PictureKind::notDrawn);
+    return Optional.ofNullable(kinds().get(sign)).map(PictureKind::notDrawn);
   }
 
   /** One sign, on the kind of loaf on which it shows best, plainly. */
@@ -89,7 +119,7 @@ public final class LoafPictures {
     if (!draws(sign)) {
       return Optional.empty();
     }
-    Shape shape = Shape.of(String.valueOf(kinds.get(sign).shape())).orElse(Shape.TIN);
+    Shape shape = Shape.of(String.valueOf(kinds().get(sign).shape())).orElse(Shape.TIN);
     return Optional.of(of(shape, Map.of(sign, 1.0)));
   }
 
@@ -100,8 +130,8 @@ public final class LoafPictures {
    *     best is taken
    */
   public Optional<LoafPicture> of(String sign, String style) {
-    return draws(sign) && styles.containsKey(style)
-        ? Optional.of(of(styles.get(style), Map.of(sign, 1.0)))
+    return draws(sign) && styles().containsKey(style)
+        ? Optional.of(of(styles().get(style), Map.of(sign, 1.0)))
         : of(sign);
   }
 
@@ -112,7 +142,7 @@ public final class LoafPictures {
    * @param strengths how marked or how likely each sign is, from 0 to 1, by key
    */
   public LoafPicture of(String style, Map<String, Double> strengths) {
-    return of(styles.getOrDefault(style, Shape.HEARTH), strengths);
+    return of(styles().getOrDefault(style, Shape.HEARTH), strengths);
   }
 
   /**
@@ -124,7 +154,7 @@ public final class LoafPictures {
    * @return the picture of a sound loaf if no sign can be seen
    */
   public LoafPicture of(Shape shape, Map<String, Double> strengths) {
-    Map<String, Double> known = new LinkedHashMap<>();
+    Map<String, Double> strong = new LinkedHashMap<>();
     List<String> undrawn = new ArrayList<>();
     strengths.entrySet().stream()
         .sorted(
@@ -134,17 +164,17 @@ public final class LoafPictures {
         .forEach(
             sign -> {
               if (draws(sign.getKey())) {
-                known.put(sign.getKey(), Math.min(1, sign.getValue()));
+                strong.put(sign.getKey(), Math.min(1, sign.getValue()));
               } else {
                 undrawn.add(sign.getKey());
               }
             });
-    Scene scene = scene(known);
+    Scene scene = scene(strong);
     Map<Trait, Double> more = new EnumMap<>(Trait.class);
     Map<Trait, Double> less = new EnumMap<>(Trait.class);
-    known.forEach(
+    strong.forEach(
         (sign, strength) -> {
-          PictureKind kind = kinds.get(sign);
+          PictureKind kind = kinds().get(sign);
           if (sceneOf(kind) != scene) {
             undrawn.add(sign);
             return;
@@ -163,9 +193,9 @@ public final class LoafPictures {
     return LoafPicture.of(Look.of(scene, shape, traits), undrawn);
   }
 
-  private Scene scene(Map<String, Double> known) {
+  private Scene scene(Map<String, Double> strong) {
     List<Scene> scenes =
-        known.keySet().stream().map(kinds::get).map(LoafPictures::sceneOf).toList();
+        strong.keySet().stream().map(kinds()::get).map(LoafPictures::sceneOf).toList();
     return scenes.isEmpty() || scenes.contains(Scene.LOAF) ? Scene.LOAF : scenes.get(0);
   }
 

@@ -1,12 +1,12 @@
 package crumbtrail.rules;
 
-import com.fasterxml.jackson.core.type.TypeReference;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.knowledge.Knowledge;
 import crumbtrail.pantry.Ingredient;
 import crumbtrail.pantry.Pantry;
+import java.io.ByteArrayInputStream;
+import java.io.DataInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -73,9 +73,7 @@ public final class RuleBase {
     Path compiled = cache.resolve(version);
     Path stamp = compiled.resolve(RuleBaseBuilder.VERSION);
     // What an older program compiled has not all parts beside it.
-    if (!Files.exists(stamp)
-        || !Files.exists(compiled.resolve(RuleBaseBuilder.TEXT))
-        || !Files.exists(compiled.resolve(RuleBaseBuilder.PLAIN))) {
+    if (!Files.exists(stamp) || !RuleBaseBuilder.complete(compiled)) {
       progress.accept("Checking the rules in " + folder + " …");
       RuleFolder checked = RuleFolder.read(folder);
       int rules = checked.rules().size();
@@ -181,12 +179,25 @@ public final class RuleBase {
     return text().sights();
   }
 
+  /**
+   * The rules as they are written, with the catalogues of this rule base. Read when first asked for
+   * and not kept, since few ask twice.
+   */
+  public RuleBook book() {
+    try {
+      return new RuleBook(
+          catalogue, RuleBook.places(parts), parts.read(RuleBaseBuilder.TEXT, WrittenRule.class));
+    } catch (IOException missing) {
+      throw new UncheckedIOException("the text of the rules cannot be read", missing);
+    }
+  }
+
   // Read twice at worst, by two threads that come first together.
   private Written text() {
     Written known = written;
     if (known == null) {
-      try (InputStream in = parts.open(RuleBaseBuilder.TEXT)) {
-        known = Written.of(new ObjectMapper().readValue(in, RuleBook.Text.class).rules());
+      try {
+        known = Written.of(parts.read(RuleBaseBuilder.TEXT, WrittenRule.class));
       } catch (IOException missing) {
         throw new UncheckedIOException("the text of the rules cannot be read", missing);
       }
@@ -229,18 +240,11 @@ public final class RuleBase {
   }
 
   private static RuleBase load(Parts parts) throws IOException {
-    ObjectMapper json = new ObjectMapper();
     String version = version(parts);
     // The other core lays the engine's network out while this one reads catalogues and sheets.
     Network network = Network.begin(parts, version);
-    Knowledge knowledge;
-    try (InputStream in = parts.open(RuleBaseBuilder.KNOWLEDGE)) {
-      knowledge = json.readValue(in, Knowledge.class);
-    }
-    List<Ingredient> ingredients;
-    try (InputStream in = parts.open(RuleBaseBuilder.PANTRY)) {
-      ingredients = json.readValue(in, new TypeReference<List<Ingredient>>() {});
-    }
+    Knowledge knowledge = parts.read(RuleBaseBuilder.KNOWLEDGE, Knowledge.class).get(0);
+    List<Ingredient> ingredients = parts.read(RuleBaseBuilder.PANTRY, Ingredient.class);
     return new RuleBase(version, new Catalogue(knowledge), Pantry.of(ingredients), network, parts);
   }
 
@@ -257,7 +261,7 @@ public final class RuleBase {
     }
   }
 
-  private static InputStream resource(String name) throws IOException {
+  static InputStream resource(String name) throws IOException {
     InputStream in = RuleBase.class.getResourceAsStream(name);
     if (in == null) {
       throw new IOException(name + " is missing; build with: mvn package");
@@ -269,5 +273,14 @@ public final class RuleBase {
   @FunctionalInterface
   interface Parts {
     InputStream open(String name) throws IOException;
+
+    /** The records in a part. */
+    default <T extends Record> List<T> read(String name, Class<T> type) throws IOException {
+      // Read whole: small files, and to be taken apart byte by byte.
+      try (InputStream in = open(name)) {
+        return PlainData.read(
+            type, new DataInputStream(new ByteArrayInputStream(in.readAllBytes())));
+      }
+    }
   }
 }

@@ -1,7 +1,9 @@
 package crumbtrail.rules;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.knowledge.FaultyKnowledge;
+import crumbtrail.knowledge.Knowledge;
+import crumbtrail.knowledge.Places;
+import crumbtrail.pantry.Ingredient;
 import java.io.BufferedOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
@@ -23,11 +25,12 @@ public final class RuleBaseBuilder {
   /** The compiled rules, where they are not plain. */
   static final String MODULE = "rulebase.bin";
 
-  static final String KNOWLEDGE = "knowledge.json";
-  static final String PANTRY = "pantry.json";
+  /** Numbers rise when what is in a file changes its shape: an older program's are not ours. */
+  static final String KNOWLEDGE = "knowledge-1.bin";
 
-  /** The number rises when the shape of any of these does: an older program's are not ours. */
-  static final String TEXT = "rules-2.json";
+  static final String PANTRY = "pantry-1.bin";
+  static final String TEXT = "rules-3.bin";
+  static final String PLACES = "places-1.bin";
 
   static final String VERSION = "version.txt";
 
@@ -66,9 +69,15 @@ public final class RuleBaseBuilder {
 
   /** Whether all is there: an older build wrote fewer files, and a hand may have taken one away. */
   private static boolean whole(Path target, boolean compiled) {
-    return Stream.of(PLAIN, KNOWLEDGE, PANTRY, TEXT, EDITION)
-            .allMatch(file -> Files.exists(target.resolve(file)))
+    return complete(target)
+        && Files.exists(target.resolve(EDITION))
         && (!compiled || Files.exists(target.resolve(MODULE)));
+  }
+
+  /** Whether a folder has all that this program wants of it, and not an older one. */
+  static boolean complete(Path target) {
+    return Stream.of(TEXT, PLACES, KNOWLEDGE, PANTRY, PLAIN)
+        .allMatch(name -> Files.exists(target.resolve(name)));
   }
 
   /**
@@ -77,7 +86,6 @@ public final class RuleBaseBuilder {
    */
   static void write(RuleFolder folder, String version, Path target)
       throws FaultyKnowledge, IOException {
-    ObjectMapper json = new ObjectMapper();
     List<PlainRule> plain = folder.plain();
     if (plain.isEmpty()) {
       Files.write(target.resolve(MODULE), RuleCompiler.compile(folder, version));
@@ -89,10 +97,20 @@ public final class RuleBaseBuilder {
             new BufferedOutputStream(Files.newOutputStream(target.resolve(PLAIN))))) {
       PlainRule.write(plain, out);
     }
-    json.writeValue(target.resolve(KNOWLEDGE).toFile(), folder.catalogue().knowledge());
-    json.writeValue(target.resolve(PANTRY).toFile(), folder.pantry().all());
-    json.writeValue(target.resolve(TEXT).toFile(), folder.book().text());
+    RuleBook book = folder.book();
+    write(Knowledge.class, List.of(book.catalogue().knowledge()), target.resolve(KNOWLEDGE));
+    write(Ingredient.class, folder.pantry().all(), target.resolve(PANTRY));
+    write(WrittenRule.class, book.rules(), target.resolve(TEXT));
+    write(Places.class, List.of(book.places()), target.resolve(PLACES));
     Files.writeString(target.resolve(EDITION), folder.edition());
     Files.writeString(target.resolve(VERSION), version);
+  }
+
+  private static <T extends Record> void write(Class<T> type, List<T> values, Path file)
+      throws IOException {
+    try (DataOutputStream out =
+        new DataOutputStream(new BufferedOutputStream(Files.newOutputStream(file)))) {
+      PlainData.write(type, values, out);
+    }
   }
 }

@@ -1,13 +1,11 @@
 package crumbtrail.rules;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Fault;
 import crumbtrail.knowledge.FaultyKnowledge;
 import crumbtrail.knowledge.Knowledge;
 import crumbtrail.knowledge.Places;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,17 +34,21 @@ public record RuleBook(Catalogue catalogue, Places places, List<WrittenRule> rul
 
   /** The rules that the program was built with. */
   public static RuleBook bundled() {
-    ObjectMapper json = new ObjectMapper();
-    try (InputStream knowledge = resource(RuleBaseBuilder.KNOWLEDGE);
-        InputStream text = resource(RuleBaseBuilder.TEXT)) {
-      Text written = json.readValue(text, Text.class);
+    RuleBase.Parts parts = RuleBase::resource;
+    try {
+      Knowledge knowledge = parts.read(RuleBaseBuilder.KNOWLEDGE, Knowledge.class).get(0);
       return new RuleBook(
-          new Catalogue(json.readValue(knowledge, Knowledge.class)),
-          written.places(),
-          written.rules());
+          new Catalogue(knowledge),
+          places(parts),
+          parts.read(RuleBaseBuilder.TEXT, WrittenRule.class));
     } catch (IOException fault) {
       throw new UncheckedIOException("the program's own rules cannot be read", fault);
     }
+  }
+
+  /** Where each entry of the catalogues stands, as it is kept beside the compiled form. */
+  static Places places(RuleBase.Parts parts) throws IOException {
+    return parts.read(RuleBaseBuilder.PLACES, Places.class).get(0);
   }
 
   /** What these rules and catalogues lack to be complete; see {@link RuleGuards}. */
@@ -58,20 +60,4 @@ public record RuleBook(Catalogue catalogue, Places places, List<WrittenRule> rul
   public List<Fault> hints() {
     return new RuleGuards(this).hints();
   }
-
-  /** What is kept beside the catalogues in the compiled form. */
-  Text text() {
-    return new Text(places, rules);
-  }
-
-  private static InputStream resource(String name) throws IOException {
-    InputStream in = RuleBook.class.getResourceAsStream(name);
-    if (in == null) {
-      throw new IOException(name + " is missing; build with: mvn package");
-    }
-    return in;
-  }
-
-  /** The form in which the rules are kept beside the compiled base. */
-  record Text(Places places, List<WrittenRule> rules) {}
 }

@@ -11,6 +11,8 @@ import crumbtrail.api.Mystery;
 import crumbtrail.api.OpenApi;
 import crumbtrail.api.Outcome;
 import crumbtrail.api.Shelf;
+import crumbtrail.lessons.School;
+import crumbtrail.memory.Once;
 import crumbtrail.sheet.SheetReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -41,7 +43,7 @@ final class ApiRoutes {
   private final Supplier<ObjectNode> description;
 
   /**
-   * @param classroom empty where lessons are not served
+   * @param school empty where lessons are not served
    * @param shelf empty where nothing can be looked up
    * @param readiness whether the server can work
    * @param measures what it measures of itself
@@ -49,8 +51,8 @@ final class ApiRoutes {
    */
   ApiRoutes(
       Tracer tracer,
-      Optional<Classroom> classroom,
-      Optional<Shelf> shelf,
+      Optional<Supplier<School>> school,
+      Optional<Supplier<Shelf>> shelf,
       Consumer<Map<Endpoint, Handler>> log,
       Readiness readiness,
       Measures measures,
@@ -62,7 +64,7 @@ final class ApiRoutes {
     bound.put(BakeEndpoints.NEXT, ctx -> next(ctx, tracer));
     bound.put(BakeEndpoints.LAYOUT, ctx -> layout(ctx, tracer));
     log.accept(bound);
-    classroom.ifPresent(this::bind);
+    school.map(one -> new Once<>(() -> new Classroom(one.get()))).ifPresent(this::teach);
     shelf.ifPresent(this::bind);
     look(LookUpEndpoints.HEALTH, ctx -> new LookUpEndpoints.Health("up"));
     bound.put(LookUpEndpoints.READY, ctx -> ready(ctx, readiness));
@@ -72,30 +74,32 @@ final class ApiRoutes {
     look(LookUpEndpoints.REPORT_SCHEMA, ctx -> OpenApi.reportSchema(description.get()));
   }
 
-  private void bind(Classroom classroom) {
-    bound.put(BakeEndpoints.VARY, ctx -> outcome(ctx, classroom.vary(json(ctx))));
-    look(LookUpEndpoints.LESSONS, ctx -> classroom.lessons());
+  private void teach(Supplier<Classroom> classroom) {
+    bound.put(BakeEndpoints.VARY, ctx -> outcome(ctx, classroom.get().vary(json(ctx))));
+    look(LookUpEndpoints.LESSONS, ctx -> classroom.get().lessons());
     look(
         LookUpEndpoints.LESSON,
         ctx ->
             classroom
+                .get()
                 .lesson(ctx.pathParam("number"))
                 .orElseThrow(() -> new Refusal(404, "There is no such lesson.")));
-    bound.put(LookUpEndpoints.MYSTERY, ctx -> mystery(ctx, classroom));
+    bound.put(LookUpEndpoints.MYSTERY, ctx -> mystery(ctx, classroom.get()));
   }
 
-  private void bind(Shelf shelf) {
-    look(LookUpEndpoints.CAUSES, ctx -> shelf.causes());
+  private void bind(Supplier<Shelf> shelf) {
+    look(LookUpEndpoints.CAUSES, ctx -> shelf.get().causes());
     look(
         LookUpEndpoints.CAUSE,
         ctx ->
             shelf
+                .get()
                 .cause(ctx.pathParam("key"))
                 .orElseThrow(() -> new Refusal(404, "There is no cause of this key.")));
-    look(LookUpEndpoints.SIGNS, ctx -> shelf.signs());
-    look(LookUpEndpoints.STYLES, ctx -> shelf.styles());
-    look(LookUpEndpoints.KNOBS, ctx -> shelf.knobs());
-    look(LookUpEndpoints.VERSION, ctx -> shelf.version());
+    look(LookUpEndpoints.SIGNS, ctx -> shelf.get().signs());
+    look(LookUpEndpoints.STYLES, ctx -> shelf.get().styles());
+    look(LookUpEndpoints.KNOBS, ctx -> shelf.get().knobs());
+    look(LookUpEndpoints.VERSION, ctx -> shelf.get().version());
   }
 
   void register(RoutesConfig routes) {

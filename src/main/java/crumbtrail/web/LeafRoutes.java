@@ -10,36 +10,37 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** The handbook, leaf by leaf. */
 final class LeafRoutes {
   /** So many signs are drawn beside a cause. */
   private static final int DRAWN = 4;
 
-  private final Leaves leaves;
+  private final Supplier<Leaves> leaves;
   private final LoafPictures pictures;
 
-  LeafRoutes(Leaves leaves, LoafPictures pictures) {
+  LeafRoutes(Supplier<Leaves> leaves, LoafPictures pictures) {
     this.leaves = leaves;
     this.pictures = pictures;
   }
 
   void register(RoutesConfig routes) {
-    routes.get("/handbook", ctx -> show(ctx, leaves.front(), List.of()));
-    routes.get("/handbook/matrix", ctx -> show(ctx, leaves.matrix(), List.of()));
+    routes.get("/handbook", ctx -> show(ctx, leaves.get().front(), List.of()));
+    routes.get("/handbook/matrix", ctx -> show(ctx, leaves.get().matrix(), List.of()));
     routes.get(
         "/handbook/matrix.csv",
         ctx ->
             ctx.contentType("text/csv; charset=utf-8")
                 .header("Content-Disposition", "attachment; filename=\"matrix.csv\"")
-                .result(leaves.matrixSheet()));
-    routes.get("/causes", ctx -> show(ctx, leaves.causes(), List.of()));
+                .result(leaves.get().matrixSheet()));
+    routes.get("/causes", ctx -> show(ctx, leaves.get().causes(), List.of()));
     routes.get("/signs", ctx -> ctx.redirect("/handbook#signs-by-place"));
     routes.get(
         "/causes/{key}",
-        ctx -> show(ctx, found(ctx, leaves::cause), drawn(ctx), ctx.pathParam("key")));
-    routes.get("/signs/{key}", ctx -> show(ctx, found(ctx, leaves::sign), List.of()));
-    routes.get("/stages/{key}", ctx -> show(ctx, found(ctx, leaves::stage), List.of()));
+        ctx -> show(ctx, found(ctx, leaves.get()::cause), drawn(ctx), ctx.pathParam("key")));
+    routes.get("/signs/{key}", ctx -> show(ctx, found(ctx, leaves.get()::sign), List.of()));
+    routes.get("/stages/{key}", ctx -> show(ctx, found(ctx, leaves.get()::stage), List.of()));
   }
 
   private static Leaf found(Context ctx, Function<String, Optional<Leaf>> shelf) {
@@ -49,7 +50,7 @@ final class LeafRoutes {
   }
 
   private List<Drawn> drawn(Context ctx) {
-    return leaves.signsOf(ctx.pathParam("key")).stream()
+    return leaves.get().signsOf(ctx.pathParam("key")).stream()
         .filter(sign -> pictures.draws(sign.key()))
         .limit(DRAWN)
         .flatMap(

@@ -6,16 +6,17 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.function.Supplier;
 
 /** The pages that teach: a knob to turn, a mystery loaf, the course. */
 final class LessonRoutes {
   private static final String FORM = "application/x-www-form-urlencoded";
   private static final int SEEDS = 10_000;
 
-  private final School school;
+  private final Supplier<School> school;
   private final Guards guards;
 
-  LessonRoutes(School school, Guards guards) {
+  LessonRoutes(Supplier<School> school, Guards guards) {
     this.school = school;
     this.guards = guards;
   }
@@ -25,7 +26,8 @@ final class LessonRoutes {
     routes.post("/vary", this::varyOwn);
     routes.get("/mystery", this::mystery);
     routes.get(
-        "/lessons", ctx -> ctx.render("lessons.jte", Map.of("lessons", school.course().all())));
+        "/lessons",
+        ctx -> ctx.render("lessons.jte", Map.of("lessons", school.get().course().all())));
     routes.get("/lessons/{number}", this::lesson);
   }
 
@@ -39,7 +41,7 @@ final class LessonRoutes {
   }
 
   private void vary(Context ctx, Map<String, String> fields) {
-    VaryPage page = VaryPage.of(school, fields, Texts.of(ctx));
+    VaryPage page = VaryPage.of(school.get(), fields, Texts.of(ctx));
     if (!page.faults().isEmpty()) {
       ctx.status(400);
     }
@@ -60,18 +62,22 @@ final class LessonRoutes {
     }
     ctx.render(
         "mystery.jte",
-        Map.of("page", MysteryPage.of(school, Long.parseLong(seed), fields, Texts.of(ctx))));
+        Map.of("page", MysteryPage.of(school.get(), Long.parseLong(seed), fields, Texts.of(ctx))));
   }
 
   private void lesson(Context ctx) {
     String number = ctx.pathParam("number");
     int place = number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0;
-    if (place < 1 || place > school.course().all().size()) {
+    if (place < 1 || place > school.get().course().all().size()) {
       throw new Refusal(404, "There is no such lesson.");
     }
     ctx.render(
         "lesson.jte",
-        Map.of("page", LessonPage.of(school, place, Texts.of(ctx)), "teaching", Teaching.of(ctx)));
+        Map.of(
+            "page",
+            LessonPage.of(school.get(), place, Texts.of(ctx)),
+            "teaching",
+            Teaching.of(ctx)));
   }
 
   private static Map<String, String> asked(Context ctx) {

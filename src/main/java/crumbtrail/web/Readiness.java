@@ -2,6 +2,7 @@ package crumbtrail.web;
 
 import crumbtrail.bakelog.LogFault;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +17,7 @@ final class Readiness {
   private final Tracer tracer;
   private final Optional<LogDoor> door;
   private final ReentrantLock asking = new ReentrantLock();
+  private final AtomicBoolean opening = new AtomicBoolean();
   private volatile Found found = new Found("The bake log has not answered yet.", 0, false);
 
   /**
@@ -37,9 +39,20 @@ final class Readiness {
   /** What keeps the server from its work; empty where nothing does. */
   Optional<String> missing() {
     if (!tracer.ready()) {
+      door.ifPresent(this::openBeside);
       return Optional.of("The rules are being laid out.");
     }
     return door.flatMap(this::missing);
+  }
+
+  // Whoever asks before the rules are laid out wants to know soon, and opening the log takes as
+  // long.
+  private void openBeside(LogDoor log) {
+    if (opening.compareAndSet(false, true)) {
+      Thread thread = new Thread(() -> missing(log), "open-log");
+      thread.setDaemon(true);
+      thread.start();
+    }
   }
 
   private Optional<String> missing(LogDoor log) {

@@ -111,7 +111,8 @@ final class StudyRoutes {
     return house
         .causes()
         .catalogue()
-        .orElseThrow(() -> new Refusal(503, "This server knows no causes to study."));
+        .orElseThrow(() -> new Refusal(503, "This server knows no causes to study."))
+        .get();
   }
 
   static String asked(Context ctx, String name) {

@@ -6,6 +6,7 @@ import crumbtrail.lessons.Syllabus;
 import io.javalin.http.Context;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /**
  * What there is to learn about a cause and about a number. Immutable.
@@ -47,14 +48,14 @@ public record Teaching(Syllabus syllabus, Map<String, String> meanings) {
     return new Teaching(Syllabus.of(knowledge), meanings);
   }
 
-  /** Hands it to whatever answers a request. */
-  void attend(Context ctx) {
-    ctx.attribute(NAME, this);
+  /** Hands it to whatever answers a request, to be looked at where it is needed. */
+  static void attend(Context ctx, Supplier<Teaching> teaching) {
+    ctx.attribute(NAME, teaching);
   }
 
   /** What a request was handed. */
   static Teaching of(Context ctx) {
-    Teaching known = ctx.attribute(NAME);
-    return known == null ? NONE : known;
+    Supplier<Teaching> known = ctx.attribute(NAME);
+    return known == null ? NONE : known.get();
   }
 }

@@ -1,10 +1,10 @@
 package crumbtrail.web;
 
-import crumbtrail.api.Classroom;
 import crumbtrail.api.Shelf;
 import crumbtrail.bakelog.PhotoMaker;
 import crumbtrail.handbook.Leaves;
 import crumbtrail.lessons.School;
+import crumbtrail.memory.Once;
 import crumbtrail.picture.LoafPictures;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
@@ -52,39 +52,18 @@ public final class WebFace implements AutoCloseable {
    * @throws RuntimeException if the port is taken
    */
   public static WebFace start(Tracer tracer, String host, int port) {
-    return start(
-        tracer,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        LoafPictures.none(),
-        Optional.empty(),
-        Doorway.at(host, port));
+    return start(tracer, Doorway.at(host, port));
   }
 
   /** Starts serving with nothing but what works on sheets. */
   static WebFace start(Tracer tracer, Doorway doorway) {
-    return start(
-        tracer,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        LoafPictures.none(),
-        Optional.empty(),
-        doorway);
+    return start(tracer, Stock.only(LoafPictures.none()), Optional.empty(), doorway);
   }
 
   /** Starts serving a log of bakes, without what teaches. */
   static WebFace start(
       Tracer tracer, LoafPictures pictures, Optional<LogServing> log, String host, int port) {
-    return start(
-        tracer,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        pictures,
-        log,
-        Doorway.at(host, port));
+    return start(tracer, Stock.only(pictures), log, Doorway.at(host, port));
   }
 
   /**
@@ -96,13 +75,7 @@ public final class WebFace implements AutoCloseable {
   public static WebFace start(
       Tracer tracer, School school, LoafPictures pictures, String host, int port) {
     return start(
-        tracer,
-        Optional.of(school),
-        Optional.empty(),
-        Optional.empty(),
-        pictures,
-        Optional.empty(),
-        Doorway.at(host, port));
+        tracer, Stock.only(pictures).with(school), Optional.empty(), Doorway.at(host, port));
   }
 
   /**
@@ -114,10 +87,7 @@ public final class WebFace implements AutoCloseable {
       Tracer tracer, School school, Shelf shelf, LoafPictures pictures, String host, int port) {
     return start(
         tracer,
-        Optional.of(school),
-        Optional.of(shelf),
-        Optional.empty(),
-        pictures,
+        Stock.only(pictures).with(school).with(shelf),
         Optional.empty(),
         Doorway.at(host, port));
   }
@@ -152,24 +122,18 @@ public final class WebFace implements AutoCloseable {
       LoafPictures pictures,
       Optional<LogServing> log,
       Doorway doorway) {
-    return start(
-        tracer,
-        Optional.of(school),
-        Optional.of(shelf),
-        Optional.of(leaves),
-        pictures,
-        log,
-        doorway);
+    return start(tracer, Stock.only(pictures).with(school).with(shelf).with(leaves), log, doorway);
   }
 
-  private static WebFace start(
-      Tracer work,
-      Optional<School> school,
-      Optional<Shelf> shelf,
-      Optional<Leaves> leaves,
-      LoafPictures pictures,
-      Optional<LogServing> log,
-      Doorway doorway) {
+  /**
+   * Starts serving all there is, of which nothing need be there yet.
+   *
+   * @param work does the work; called from several threads
+   * @param stock what there is beside it
+   * @param log closed with the server; empty where bakes are not kept
+   */
+  public static WebFace start(Tracer work, Stock stock, Optional<LogServing> log, Doorway doorway) {
+    LoafPictures pictures = stock.pictures();
     Visits visits = doorway.visits();
     boolean proxied = visits.behindProxy() || log.map(LogServing::behindProxy).orElse(false);
     Guards guards = new Guards(isLoopback(doorway.host()) && !proxied);
@@ -179,15 +143,24 @@ public final class WebFace implements AutoCloseable {
     Javalin app =
         Javalin.create(
             config -> {
-              configure(config, doorway, new Routes(tracer, pictures, guards), Tongues.of(shelf));
+              configure(
+                  config,
+                  doorway,
+                  new Routes(tracer, pictures, guards),
+                  new Tongues(stock.catalogue()));
               measures.register(config);
               visits.limit(doorway.host()).ifPresent(one -> config.routes.before(one::check));
-              shelf
-                  .map(one -> Teaching.of(one.catalogue().knowledge()))
-                  .ifPresent(one -> config.routes.before(one::attend));
-              school.ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
-              leaves.ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
-              CauseNamer causes = new CauseNamer(shelf.map(Shelf::catalogue));
+              stock
+                  .catalogue()
+                  .map(one -> new Once<>(() -> Teaching.of(one.get().knowledge())))
+                  .ifPresent(one -> config.routes.before(ctx -> Teaching.attend(ctx, one)));
+              stock
+                  .school()
+                  .ifPresent(one -> new LessonRoutes(one, guards).register(config.routes));
+              stock
+                  .leaves()
+                  .ifPresent(one -> new LeafRoutes(one, pictures).register(config.routes));
+              CauseNamer causes = new CauseNamer(stock.catalogue());
               Consumer<Map<crumbtrail.api.Endpoint, Handler>> logApi =
                   log.map(one -> one.register(config.routes, guards, tracer, causes, pictures))
                       .orElse(bound -> {});
@@ -195,13 +168,7 @@ public final class WebFace implements AutoCloseable {
                 config.routes.get("/log", ctx -> ctx.render("nolog.jte"));
               }
               new ApiRoutes(
-                      tracer,
-                      school.map(Classroom::new),
-                      shelf,
-                      logApi,
-                      readiness,
-                      measures,
-                      guards)
+                      tracer, stock.school(), stock.shelf(), logApi, readiness, measures, guards)
                   .register(config.routes);
             });
     Heads.answer(app);

@@ -41,6 +41,7 @@ class RuleBaseBuilderTest {
         RuleBaseBuilder.KNOWLEDGE,
         RuleBaseBuilder.PANTRY,
         RuleBaseBuilder.TEXT,
+        RuleBaseBuilder.PLACES,
         RuleBaseBuilder.EDITION,
         RuleBaseBuilder.VERSION
       })
