@@ -4,6 +4,12 @@ import crumbtrail.cli.log.LogCommand;
 import crumbtrail.cli.screen.Screen;
 import crumbtrail.cli.screen.Terminal;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -16,24 +22,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     description = "Why did my bake fail, and what do I change?",
-    subcommands = {
-      NewCommand.class,
-      TraceCommand.class,
-      PrecheckCommand.class,
-      NextCommand.class,
-      CompareCommand.class,
-      BatchCommand.class,
-      VaryCommand.class,
-      MysteryCommand.class,
-      LessonCommand.class,
-      CardCommand.class,
-      ServeCommand.class,
-      LogCommand.class,
-      RulesCommand.class,
-      CompletionCommand.class,
-      ManCommand.class,
-      VersionCommand.class
-    },
     footer = {
       "",
       "Examples:",
@@ -52,6 +40,12 @@ import picocli.CommandLine.Spec;
       "Help on one command: crumbtrail trace --help"
     })
 public final class CrumbtrailCommand implements Runnable {
+  /** The commands below this one, by the word on the command line, in the order of its help. */
+  private static final Map<String, Class<?>> COMMANDS = commands();
+
+  /** Commands that tell of all others. */
+  private static final Set<String> KNOWING = Set.of("man", "completion");
+
   /** What every command that reads a sheet says of its parameter. */
   public static final String SHEET =
       "the bake sheet; - for standard input, demo for one that comes with the program";
@@ -82,6 +76,37 @@ public final class CrumbtrailCommand implements Runnable {
 
   CrumbtrailCommand(Terminal terminal) {
     this.terminal = terminal;
+  }
+
+  private static Map<String, Class<?>> commands() {
+    Map<String, Class<?>> all = new LinkedHashMap<>();
+    all.put("new", NewCommand.class);
+    all.put("trace", TraceCommand.class);
+    all.put("precheck", PrecheckCommand.class);
+    all.put("next", NextCommand.class);
+    all.put("compare", CompareCommand.class);
+    all.put("batch", BatchCommand.class);
+    all.put("vary", VaryCommand.class);
+    all.put("mystery", MysteryCommand.class);
+    all.put("lesson", LessonCommand.class);
+    all.put("card", CardCommand.class);
+    all.put("serve", ServeCommand.class);
+    all.put(LogCommand.NAME, LogCommand.class);
+    all.put("rules", RulesCommand.class);
+    all.put("completion", CompletionCommand.class);
+    all.put("man", ManCommand.class);
+    all.put("version", VersionCommand.class);
+    return Collections.unmodifiableMap(all);
+  }
+
+  /**
+   * Gives the command those below it: where the first word names one, that one alone. To look at
+   * all of them takes a fifth of a second, and nothing is said of the others there.
+   */
+  static void offer(CommandLine root, String... arguments) {
+    Class<?> only = arguments.length == 0 ? null : COMMANDS.get(arguments[0]);
+    boolean alone = only != null && !KNOWING.contains(arguments[0]);
+    (alone ? List.<Class<?>>of(only) : COMMANDS.values()).forEach(root::addSubcommand);
   }
 
   @Override

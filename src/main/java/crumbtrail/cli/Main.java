@@ -50,13 +50,21 @@ public final class Main {
 
   /** All commands as they stand on the command line. */
   static CommandLine commands(CrumbtrailCommand root) {
-    return commands(root, LogCommand.NAME);
+    CommandLine line = new CommandLine(root);
+    CrumbtrailCommand.offer(line);
+    LogCommand.offer(line, LogCommand.NAME);
+    return shaped(line);
   }
 
   /** Those of them that these arguments can ask for. */
   private static CommandLine commands(CrumbtrailCommand root, String... arguments) {
     CommandLine line = new CommandLine(root);
+    CrumbtrailCommand.offer(line, arguments);
     LogCommand.offer(line, arguments);
+    return shaped(line);
+  }
+
+  private static CommandLine shaped(CommandLine line) {
     line.setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(Faults::handle)
         .setParameterExceptionHandler(Misread::handle);

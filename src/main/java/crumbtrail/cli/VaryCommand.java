@@ -79,10 +79,12 @@ final class VaryCommand implements Callable<Integer> {
    * where the command line asks for this command or for what is written of all of them.
    */
   static void offerKnobs(CommandLine line, String... arguments) {
-    if (Arrays.stream(arguments).noneMatch(KNOWING::contains)) {
+    CommandLine vary = line.getSubcommands().get(NAME);
+    // A word of another command may be spelt like this one.
+    if (vary == null || Arrays.stream(arguments).noneMatch(KNOWING::contains)) {
       return;
     }
-    CommandSpec spec = line.getSubcommands().get(NAME).getCommandSpec();
+    CommandSpec spec = vary.getCommandSpec();
     for (KnobKind knob : RuleBook.bundled().catalogue().knowledge().knobs()) {
       spec.addOption(
           OptionSpec.builder("--" + knob.key())

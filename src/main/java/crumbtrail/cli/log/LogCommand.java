@@ -60,8 +60,9 @@ public final class LogCommand implements Runnable {
    * where the command line asks for them or for what is written of all commands.
    */
   public static void offer(CommandLine root, String... arguments) {
-    if (Arrays.stream(arguments).anyMatch(KNOWING::contains)) {
-      CommandLine log = root.getSubcommands().get(NAME);
+    // A word of another command may be spelt like this one.
+    CommandLine log = root.getSubcommands().get(NAME);
+    if (log != null && Arrays.stream(arguments).anyMatch(KNOWING::contains)) {
       COMMANDS.forEach(log::addSubcommand);
     }
   }
