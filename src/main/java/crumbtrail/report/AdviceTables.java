@@ -7,12 +7,15 @@ import crumbtrail.advice.Plan;
 import crumbtrail.advice.Timetable;
 import crumbtrail.advice.Wish;
 import crumbtrail.findings.Findings;
+import crumbtrail.formula.LaidOut;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.pantry.Pantry;
+import crumbtrail.quantity.Amounts;
 import crumbtrail.report.Report.CorrectionLine;
 import crumbtrail.report.Report.DayStep;
 import crumbtrail.report.Report.ForesightTable;
+import crumbtrail.report.Report.FormulaRow;
 import crumbtrail.report.Report.Gap;
 import crumbtrail.report.Report.LevelLine;
 import crumbtrail.report.Report.Move;
@@ -103,12 +106,28 @@ final class AdviceTables {
         next.notes(),
         formula == null
             ? List.of()
-            : formula.lines().stream().map(line -> line.spooned(pantry)).toList(),
+            : formula.lines().stream()
+                .map(line -> line.spooned(pantry).written(told(line, next, pantry)))
+                .toList(),
         formula == null ? 0 : formula.doughGrams(),
         steps(next.timetable(), begins(next.timetable(), wish)),
         next.timetable().untold(),
         risks(next.risks()),
         next.sheet().formula().isEmpty() ? null : SheetWriter.node(next.sheet()));
+  }
+
+  // A stronger flour has the name of the weaker one: what tells them apart stands beside it.
+  private static String told(FormulaRow row, NextBake next, Pantry pantry) {
+    List<Double> proteins =
+        LaidOut.of(next.sheet(), next.workup().formula(), pantry).stream()
+            .filter(line -> line.part().equals(row.part()))
+            .filter(line -> line.ingredient().filter(row.ingredient()::equals).isPresent())
+            .flatMap(line -> line.line().protein().stream().boxed())
+            .distinct()
+            .toList();
+    return proteins.size() == 1
+        ? row.written() + ", " + Amounts.number(proteins.get(0)) + " % protein"
+        : row.written();
   }
 
   private static Optional<LocalTime> begins(Timetable timetable, Wish wish) {

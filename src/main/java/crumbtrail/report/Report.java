@@ -311,6 +311,11 @@ public record Report(
       this(part, written, ingredient, grams, percent, null);
     }
 
+    /** The same line in other words. */
+    FormulaRow written(String words) {
+      return new FormulaRow(part, words, ingredient, grams, percent, spoons);
+    }
+
     /** The same line, its little yeast or salt by the spoon too. */
     FormulaRow spooned(Pantry pantry) {
       return new FormulaRow(

@@ -143,6 +143,24 @@ public record BakeProcess(
         fromSteps);
   }
 
+  /** The same bake with the vessel changed. */
+  public BakeProcess withVessel(Vessel other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        other,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks,
+        fromSteps);
+  }
+
   /** The same bake with the cooling changed. */
   public BakeProcess withCooling(Cooling other) {
     return new BakeProcess(

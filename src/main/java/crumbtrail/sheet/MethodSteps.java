@@ -36,6 +36,8 @@ final class MethodSteps {
   private Optional<Quantity> bench = Optional.empty();
   private Optional<Quantity> cooling = Optional.empty();
   private Optional<Quantity> kneading = Optional.empty();
+  private Optional<StepVessel.Named> tin = Optional.empty();
+  private Optional<Integer> pieces = Optional.empty();
   private boolean divided;
   private boolean shaped;
 
@@ -58,6 +60,8 @@ final class MethodSteps {
         .rest(rest)
         .bulk(bulk)
         .bench(bench)
+        .pieces(pieces.or(() -> tin.flatMap(StepVessel.Named::pieces)))
+        .tin(tin)
         .proof(proof)
         .oven(oven.isEmpty() ? heat.map(MethodSteps::only).stream().toList() : oven)
         .cooling(cooling)
@@ -71,6 +75,8 @@ final class MethodSteps {
   private void take(int place) {
     StepClause clause = clauses.get(place);
     shaped = shaped || clause.shapes();
+    tin = tin.or(clause::tin);
+    pieces = pieces.or(() -> StepVessel.pieces(clause.words()));
     switch (kind(place)) {
       case PREHEAT -> heat = clause.oven().or(() -> heat);
       case BAKE -> bake(clause);

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 
 /**
@@ -71,6 +72,12 @@ final class Part {
 
   Part object(String key, List<String> known) {
     return of(path(key), node.get(key), problems, known);
+  }
+
+  /** The same, where words may stand for the object. */
+  Part object(String key, List<String> known, UnaryOperator<JsonNode> inWords) {
+    JsonNode told = node.get(key);
+    return of(path(key), told == null ? null : inWords.apply(told), problems, known);
   }
 
   String path(String key) {

@@ -77,33 +77,39 @@ public final class SheetSchema {
                 OF.part("flour", OF.amount("Of the flour", "20 C")),
                 OF.part("liquid", OF.amount("Of the liquid", "38 C")),
                 OF.part("preferment", OF.amount("Of what was made ahead", "20 C")))),
-        OF.part("mixing", mixing()),
+        OF.part("mixing", inWords("8 min by hand", mixing())),
         OF.part("bulk", OF.list("The first rise, stage by stage", 100, stage())),
         OF.part("shaping", shaping()),
         OF.part(
             "vessel",
-            OF.object(
-                "What it was baked in",
-                ProcessReader.VESSEL,
-                OF.part("kind", OF.words("Tin, pot, stone, tray", "tin")),
-                OF.part("size", OF.words("Its size or volume", "9 x 5 x 2.75 in")),
-                OF.part("lid", OF.yesOrNo("Whether it had a lid", Part.YES, Part.NO)))),
+            inWords(
+                "9 x 5 in loaf tin",
+                OF.object(
+                    "What it was baked in",
+                    ProcessReader.VESSEL,
+                    OF.part("kind", OF.words("Tin, pot, stone, tray", "tin")),
+                    OF.part("size", OF.words("Its size or volume", "9 x 5 x 2.75 in")),
+                    OF.part("lid", OF.yesOrNo("Whether it had a lid", Part.YES, Part.NO))))),
         OF.part("proof", OF.list("The final proof, stage by stage", 100, stage())),
-        OF.part("baking", baking()),
+        OF.part("baking", OF.either(stages(), inWords("35 min at 210 C", baking()))),
         OF.part(
             "cooling",
-            OF.object(
-                "After the oven",
-                ProcessReader.COOLING,
-                OF.part("time", OF.amount("How long before it was cut", "20 min")),
-                OF.part("wrapped", OF.yesOrNo("Whether it was wrapped", Part.YES, Part.NO)))),
+            inWords(
+                "2 h",
+                OF.object(
+                    "After the oven",
+                    ProcessReader.COOLING,
+                    OF.part("time", OF.amount("How long before it was cut", "20 min")),
+                    OF.part("wrapped", OF.yesOrNo("Whether it was wrapped", Part.YES, Part.NO))))),
         OF.part(
             "storage",
-            OF.object(
-                "Where it was kept",
-                ProcessReader.STORAGE,
-                OF.part("place", OF.words("Where", "refrigerator")),
-                OF.part("time", OF.amount("How long", "2 d")))),
+            inWords(
+                "bread box",
+                OF.object(
+                    "Where it was kept",
+                    ProcessReader.STORAGE,
+                    OF.part("place", OF.words("Where", "refrigerator")),
+                    OF.part("time", OF.amount("How long", "2 d"))))),
         OF.part("altitude", OF.amount("Height above the sea", "1600 m")),
         OF.part("remarks", OF.texts("Whatever else happened, in sentences")));
   }
@@ -131,7 +137,7 @@ public final class SheetSchema {
         OF.part("dustingFlour", OF.words("How much flour to dust with", "heavy")));
   }
 
-  private static ObjectNode baking() {
+  private static ObjectNode stages() {
     ObjectNode stage =
         OF.object(
             "A stage of the bake",
@@ -139,10 +145,19 @@ public final class SheetSchema {
             OF.part("time", OF.amount("How long", "35 min")),
             OF.part("oven", OF.amount("Heat of the oven", "220 C")));
     ObjectNode words = OF.text("A stage in words: \"40 min at 230 C\"", 2_000);
+    return OF.list("Stage by stage", 100, OF.either(words, stage));
+  }
+
+  // A part that may be told in words.
+  private static ObjectNode inWords(String example, ObjectNode part) {
+    return OF.either(OF.text("In words: \"" + example + "\"", SheetLimits.TEXT), part);
+  }
+
+  private static ObjectNode baking() {
     return OF.object(
         "Baking",
         ProcessReader.BAKING,
-        OF.part("stages", OF.list("Stage by stage", 100, OF.either(words, stage))),
+        OF.part("stages", stages()),
         OF.part("preheated", OF.yesOrNo("Whether the oven was hot", Part.YES, Part.NO)),
         OF.part("steam", OF.words("Steam, and how", "none")),
         OF.part("fan", OF.yesOrNo("Whether a fan ran", Part.YES, Part.NO)),

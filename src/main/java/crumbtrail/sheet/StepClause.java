@@ -15,8 +15,14 @@ import java.util.regex.Pattern;
  * @param kind what is done
  * @param shapes whether the loaf is shaped or put into its tin first
  * @param time how long
+ * @param tin with its lengths
  */
-record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> time) {
+record StepClause(
+    String words,
+    Kind kind,
+    boolean shapes,
+    Optional<Quantity> time,
+    Optional<StepVessel.Named> tin) {
 
   /** What is done, as far as the words alone tell. */
   enum Kind {
@@ -138,7 +144,7 @@ record StepClause(String words, Kind kind, boolean shapes, Optional<Quantity> ti
     Kind kind = kind(words, time.isPresent());
     boolean shapes =
         has(SHAPING, words) && !has(BALL, words) && kind != Kind.COOL && kind != Kind.BAKE;
-    return new StepClause(words, kind, shapes, time);
+    return new StepClause(words, kind, shapes, time, StepVessel.tin(part));
   }
 
   private static Kind kind(String words, boolean timed) {

@@ -6,6 +6,7 @@ import crumbtrail.sheet.BakeProcess.Cooling;
 import crumbtrail.sheet.BakeProcess.Mixing;
 import crumbtrail.sheet.BakeProcess.OvenStage;
 import crumbtrail.sheet.BakeProcess.Shaping;
+import crumbtrail.sheet.BakeProcess.Vessel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,6 +74,37 @@ final class StepFill {
           process.withShaping(
               new Shaping(
                   told.pieces(), told.pieceWeight(), time, told.tension(), told.dustingFlour()));
+    }
+    return this;
+  }
+
+  StepFill pieces(Optional<Integer> count) {
+    Shaping told = process.shaping();
+    // Pieces of a weight that is told need no count.
+    boolean weighed = told.pieceWeight().isPresent();
+    String words = count.map(String::valueOf).orElse("");
+    if (!weighed && fill("pieces", told.pieces().stream().toList(), words)) {
+      process =
+          process.withShaping(
+              new Shaping(
+                  count,
+                  told.pieceWeight(),
+                  told.benchRest(),
+                  told.tension(),
+                  told.dustingFlour()));
+    }
+    return this;
+  }
+
+  StepFill tin(Optional<StepVessel.Named> tin) {
+    Vessel told = process.vessel();
+    boolean silent = told.kind().isEmpty() && told.size().isEmpty();
+    if (silent && tin.isPresent()) {
+      StepVessel.Named named = tin.get();
+      filled.add(named.kind() + " " + named.size().written());
+      process =
+          process.withVessel(
+              new Vessel(Optional.of(named.kind()), Optional.of(named.size()), told.lid()));
     }
     return this;
   }

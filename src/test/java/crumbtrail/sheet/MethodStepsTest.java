@@ -42,6 +42,15 @@ class MethodStepsTest {
             "baking 25 minutes at 425F"),
         Arguments.of("Final proof: 1 hour at 28 C", "proof 1 hour at 28 C"),
         Arguments.of(
+            "Divide the dough in half. Shape and place in two greased 9x5-inch loaf pans. Proof 40"
+                + " min.",
+            "pieces 2; loaf pan 9x5 inch; proof 40 min"),
+        Arguments.of(
+            "Divide into 12 pieces and roll into balls. Place in a 9 x 13 x 2 in baking pan.",
+            "pieces 12; baking pan 9 x 13 x 2 in"),
+        Arguments.of(
+            "Divide into 80 g pieces. Press into a 23 cm x 13 cm tin.", "tin 23 cm x 13 cm"),
+        Arguments.of(
             "Scald the milk and cool for 10 minutes. Stir in everything else and mix well.", ""),
         Arguments.of(
             "First rise\n90 minutes\nSecond rise\n45 minutes\nBaking\n30 minutes at 220 C",

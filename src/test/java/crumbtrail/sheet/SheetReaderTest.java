@@ -1,6 +1,7 @@
 package crumbtrail.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -238,5 +239,26 @@ class SheetReaderTest {
       strings = {"", "big", "9 x 5", "9", "-9 x 5 in", "0 x 0 x 0 cm", "1 x 2 x 3 x 4 in", "9 km"})
   void refusesVesselSizesThatCannotBe(String written) {
     assertThat(VesselSizes.read(written)).isEmpty();
+  }
+
+  @Test
+  void partsOfTheProcessMayBeToldInWords() {
+    BakeProcess process =
+        SheetReader.read(
+                "{\"seen\": [\"dense\"], \"process\": {\"baking\": \"15 min at 230 C, then 20 min at 200"
+                    + " C\", \"mixing\": \"8 min by hand\", \"vessel\": \"9 x 5 in loaf tin\","
+                    + " \"cooling\": \"2 h\", \"storage\": \"bread box\"}}")
+            .sheet()
+            .orElseThrow()
+            .process();
+
+    assertThat(process.baking().stages())
+        .extracting(stage -> stage.time().get().value(), stage -> stage.oven().get().value())
+        .containsExactly(tuple(15.0, 230.0), tuple(20.0, 200.0));
+    assertThat(process.mixing().time().get().value()).isEqualTo(8);
+    assertThat(process.mixing().method()).hasValue("8 min by hand");
+    assertThat(process.vessel().size().get().lengths()).hasSize(2);
+    assertThat(process.cooling().time().get().value()).isEqualTo(120);
+    assertThat(process.storage().place()).hasValue("bread box");
   }
 }
