@@ -49,7 +49,7 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
     List<String> texts = new ArrayList<>();
     texts.add(sheet.title());
     texts.add(sheet.style());
-    texts.addAll(sheet.process().remarks());
+    texts.addAll(sheet.process().sentences());
     OptionalDouble hydration = OptionalDouble.empty();
     OptionalDouble starter = OptionalDouble.empty();
     for (FormulaLine line : sheet.formula()) {

@@ -12,12 +12,20 @@ import java.util.List;
  *     and says nothing on causes
  * @param outcome whether it speaks of the finished loaf, so that it says nothing of a bake that is
  *     still to come
+ * @param planned whether the steps of a recipe may tell it, which say what is to be done and not
+ *     how it came out
  */
 public record CircumstanceKind(
-    String key, String name, List<String> phrases, Boolean aside, Boolean outcome) {
+    String key,
+    String name,
+    List<String> phrases,
+    Boolean aside,
+    Boolean outcome,
+    Boolean planned) {
   public CircumstanceKind {
     phrases = phrases == null ? List.of() : List.copyOf(phrases);
     aside = aside != null && aside;
     outcome = outcome != null && outcome;
+    planned = planned != null && planned;
   }
 }

@@ -36,7 +36,7 @@ final class Cautions {
             "ingredient", Allergens.lines(sheet).map(FormulaLine::written).toList(),
             "vessel", process.vessel().kind().stream().toList(),
             "keeping", process.storage().place().stream().toList(),
-            "remark", process.remarks());
+            "remark", process.sentences());
     this.allergens = Allergens.in(knowledge, pantry, sheet);
     this.perishable = WarmPerishable.of(pantry, sheet);
     gather(workup, findings);

@@ -129,7 +129,7 @@ public record RecipeLayout(
         problems,
         formula.assumptions(),
         sheet.process().fromSteps(),
-        sheet.process().remarks());
+        sheet.process().sentences());
   }
 
   private static RecipeLine line(LaidOut line) {

@@ -3,6 +3,7 @@ package crumbtrail.sheet;
 import crumbtrail.quantity.Quantity;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What was done, from mixing to storage. Parts that the baker does not mention are empty.
@@ -10,6 +11,8 @@ import java.util.Optional;
  * @param room temperature of the kitchen, degrees Celsius
  * @param altitude height above the sea, kept in millimetres as every length is
  * @param remarks free sentences about the bake; searched for circumstances
+ * @param steps the steps of a pasted recipe, which say what is to be done; what was done and how it
+ *     came out stands in the remarks
  * @param fromSteps what of this was read from the steps of a pasted recipe or from the remarks, in
  *     words; empty where the fields of the sheet tell it all
  */
@@ -26,12 +29,14 @@ public record BakeProcess(
     Storage storage,
     Optional<Quantity> altitude,
     List<String> remarks,
+    List<String> steps,
     List<String> fromSteps) {
 
   public BakeProcess {
     bulk = List.copyOf(bulk);
     proof = List.copyOf(proof);
     remarks = List.copyOf(remarks);
+    steps = List.copyOf(steps);
     fromSteps = List.copyOf(fromSteps);
   }
 
@@ -50,6 +55,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -68,6 +74,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -86,6 +93,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -104,6 +112,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -122,6 +131,7 @@ public record BakeProcess(
         storage,
         altitude,
         other,
+        steps,
         fromSteps);
   }
 
@@ -140,6 +150,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -158,6 +169,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
   }
 
@@ -176,7 +188,32 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         fromSteps);
+  }
+
+  /** The same bake with other steps of its recipe. */
+  public BakeProcess withSteps(List<String> other) {
+    return new BakeProcess(
+        room,
+        temperatures,
+        mixing,
+        bulk,
+        shaping,
+        vessel,
+        proof,
+        baking,
+        cooling,
+        storage,
+        altitude,
+        remarks,
+        other,
+        fromSteps);
+  }
+
+  /** All that was written of the day in sentences: remarks, and the steps of its recipe. */
+  public List<String> sentences() {
+    return Stream.concat(remarks.stream(), steps.stream()).toList();
   }
 
   /** The same bake with another account of what was read from the steps of its recipe. */
@@ -194,6 +231,7 @@ public record BakeProcess(
         storage,
         altitude,
         remarks,
+        steps,
         other);
   }
 

@@ -45,6 +45,10 @@ record Heading(Kind kind, String name) {
           "^(?:method|directions?|instructions?|steps?|preparation|procedure|process|how to .*"
               + "|to (?:make|bake|prepare).*|mixing|kneading|shaping|proofing|proving|bulk.*|baking"
               + "|notes?|tips?|what (?:i did|happened).*|result.*|schedule|timetable|problem.*)$");
+  private static final Pattern PLAIN_STEPS =
+      Pattern.compile(
+          "^(?:method|directions?|instructions?|steps?|preparation|procedure|process|what i did)$",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern AFTERWARDS =
       Pattern.compile(
           "^(?:notes?|tips?|what happened.*|result.*|problem.*)$", Pattern.CASE_INSENSITIVE);
@@ -76,6 +80,11 @@ record Heading(Kind kind, String name) {
       return Optional.of(new Heading(Kind.ASIDE, words));
     }
     return marked ? Optional.of(new Heading(Kind.OTHER, words)) : Optional.empty();
+  }
+
+  /** Whether it says no more than that steps follow. */
+  boolean isPlainSteps() {
+    return PLAIN_STEPS.matcher(name).matches() || isAfterwards();
   }
 
   /** Whether what follows tells of the bread and not of what was done. */

@@ -3,6 +3,7 @@ package crumbtrail.sheet;
 import crumbtrail.quantity.Dimension;
 import crumbtrail.quantity.Quantities;
 import crumbtrail.quantity.Quantity;
+import crumbtrail.quantity.Unit;
 import crumbtrail.sheet.BakeProcess.OvenStage;
 import crumbtrail.sheet.StepClause.Kind;
 import java.util.ArrayList;
@@ -102,7 +103,8 @@ final class MethodSteps {
     Kind kind = clauses.get(place).kind();
     boolean headed = place > 0 && clauses.get(place - 1).isHeading();
     boolean bare = kind == Kind.OTHER && clauses.get(place).time().isPresent();
-    return headed && bare ? clauses.get(place - 1).kind() : kind;
+    boolean goesOn = place > 0 && clauses.get(place).isSpeed() && kind(place - 1) == Kind.KNEAD;
+    return bare && (headed || goesOn) ? kind(place - 1) : kind;
   }
 
   private boolean shapesAfter(int place) {
@@ -110,9 +112,23 @@ final class MethodSteps {
   }
 
   private void knead(StepClause clause) {
-    if (!divided && !shaped && bulk.isEmpty() && kneading.isEmpty()) {
-      kneading = clause.time();
+    if (!divided && !shaped && bulk.isEmpty() && clause.time().isPresent()) {
+      kneading =
+          Optional.of(
+              kneading.map(one -> sum(one, clause.time().get())).orElse(clause.time().get()));
     }
+  }
+
+  // Slow and fast, before the butter and after it.
+  private static Quantity sum(Quantity one, Quantity other) {
+    Quantity both =
+        new Quantity(
+            "",
+            Unit.MINUTE,
+            one.low() + other.low(),
+            one.value() + other.value(),
+            one.high() + other.high());
+    return new Quantity(Quantities.write(both), both.unit(), both.low(), both.value(), both.high());
   }
 
   // A rest is one before kneading, one between rounding and shaping, or a rise.
@@ -128,7 +144,7 @@ final class MethodSteps {
     } else if (isShort && kneading.isEmpty() && bulk.isEmpty() && !shaped) {
       rest = rest.or(clause::time);
     } else {
-      rise(clause, shaped ? proof : bulk);
+      rise(clause, shaped || divided ? proof : bulk);
     }
   }
 

@@ -62,6 +62,7 @@ final class ProcessReader {
         storage(process.object("storage", STORAGE, PartInWords::storage)),
         process.quantity("altitude", Dimension.LENGTH),
         process.texts("remarks"),
+        List.of(),
         List.of());
   }
 

@@ -35,7 +35,8 @@ final class RecipeSorter {
   private boolean started;
   private Heading now = new Heading(Kind.DOUGH, "");
   private boolean steps;
-  private final List<String> told = new ArrayList<>();
+  private final List<String> orders = new ArrayList<>();
+  private final List<String> day = new ArrayList<>();
 
   RecipeSorter(String where) {
     this.where = where;
@@ -54,7 +55,7 @@ final class RecipeSorter {
             made.add(new Preferment(name, group.lines(), group.stages()));
           }
         });
-    return new RecipeText(title, dough, made, remarks, told, problems.found());
+    return new RecipeText(title, dough, made, remarks, orders, day, problems.found());
   }
 
   /** Takes one line, counted from 1. */
@@ -92,11 +93,14 @@ final class RecipeSorter {
       case STEPS -> {
         steps = true;
         now = heading;
-        told.add(plain);
+        day.add(plain);
+        if (!heading.isPlainSteps()) {
+          orders.add(plain);
+        }
       }
       case OTHER -> {
         remarks.add(plain);
-        told.add(plain);
+        day.add(plain);
         if (!steps) {
           now = new Heading(Kind.DOUGH, "");
         }
@@ -161,9 +165,18 @@ final class RecipeSorter {
     }
     stage(plain);
     if (now.kind() != Kind.PREFERMENT && now.kind() != Kind.ASIDE && !now.isAfterwards()) {
-      told.add(plain);
+      if (StepWords.isOrder(plain)) {
+        step(line);
+        return;
+      }
+      day.add(plain);
     }
     remarks.add(line);
+  }
+
+  private void step(String line) {
+    orders.add(line);
+    day.add(PlainText.of(line));
   }
 
   private void stage(String plain) {

@@ -10,7 +10,8 @@ import java.util.List;
  * @param lines the ingredients of the dough
  * @param preferments one for each heading such as "Poolish:", with the stages its lines name
  * @param remarks all other lines, in order
- * @param steps those of them that tell how the dough was made and baked, with their headings
+ * @param steps the lines that say what is to be done, with their headings
+ * @param day what tells how the dough was made and baked, steps and remarks, in order
  * @param problems lines that are meant as ingredients and cannot be used
  */
 public record RecipeText(
@@ -19,6 +20,7 @@ public record RecipeText(
     List<BakeSheet.Preferment> preferments,
     List<String> remarks,
     List<String> steps,
+    List<String> day,
     List<Problem> problems) {
 
   public RecipeText {
@@ -26,6 +28,7 @@ public record RecipeText(
     preferments = List.copyOf(preferments);
     remarks = List.copyOf(remarks);
     steps = List.copyOf(steps);
+    day = List.copyOf(day);
     problems = List.copyOf(problems);
   }
 

@@ -117,6 +117,7 @@ public final class SheetQuantities {
         new Storage(process.storage().place(), one(at + "storage.time", process.storage().time())),
         one(at + "altitude", process.altitude()),
         process.remarks(),
+        process.steps(),
         process.fromSteps());
   }
 

@@ -125,6 +125,7 @@ public final class SheetReader {
     List<String> remarks = new ArrayList<>();
     List<String> titles = new ArrayList<>();
     List<String> steps = new ArrayList<>();
+    List<String> day = new ArrayList<>();
     part.text("title").ifPresent(titles::add);
     for (String key : List.of("formula", "recipe")) {
       JsonNode value = part.get(key);
@@ -138,6 +139,7 @@ public final class SheetReader {
                   titles.add(recipe.title());
                   remarks.addAll(recipe.remarks());
                   steps.addAll(recipe.steps());
+                  day.addAll(recipe.day());
                   recipe.problems().forEach(problems::add);
                 });
       } else if (key.equals("formula")) {
@@ -151,7 +153,8 @@ public final class SheetReader {
     titles.stream().skip(1).forEach(remarks::add);
     BakeProcess told = ProcessReader.read(part);
     // What the baker remarks was done; what the recipe asks for was done unless they say otherwise.
-    BakeProcess process = MethodSteps.of(steps).into(MethodSteps.of(told.remarks()).into(told));
+    BakeProcess process =
+        MethodSteps.of(day).into(MethodSteps.of(told.remarks()).into(told)).withSteps(steps);
     remarks.addAll(problems.setAside());
     List<SeenSign> seen = seen(part);
     if (formula.isEmpty() && preferments.isEmpty() && seen.isEmpty() && problems.isEmpty()) {

@@ -19,6 +19,9 @@ import java.util.Optional;
  */
 public final class SheetWriter {
 
+  /** What follows is no ingredient and no remark. */
+  private static final String STEPS = "Method:\n";
+
   private SheetWriter() {}
 
   /** The sheet as JSON text with line breaks. */
@@ -42,6 +45,9 @@ public final class SheetWriter {
     }
     put(out, "preferments", preferments);
     put(out, "process", process(sheet.process()));
+    if (!sheet.process().steps().isEmpty()) {
+      out.put("recipe", STEPS + String.join("\n", sheet.process().steps()));
+    }
     ArrayNode seen = out.arrayNode();
     sheet.seen().forEach(sign -> seen(seen, sign));
     put(out, "seen", seen);

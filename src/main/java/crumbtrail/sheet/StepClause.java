@@ -103,8 +103,12 @@ record StepClause(
   private static final Pattern RISING =
       pattern(
           "\\b(?:ris(?:e|es|ing|en)|ferment\\w*|doubled?|doubles|proof(?:s|ed|ing)?|prov(?:e|ed|ing)"
-              + "|refrigerat\\w*|fridge|retard\\w*|overnight|come to temperature|warm (?:place|spot)"
+              + "|refrigerat\\w*|fridge|retard\\w*|overnight|come (?:up )?to(?: temperature)?|chill(?:ed)?|warm (?:place|spot)"
               + "|stretch and folds?|coil folds?)\\b");
+  // Folds during a rise take none of their own time.
+  private static final Pattern FOLDS_WITHIN =
+      pattern("\\bfold(?:s|ing)?\\b.*\\b(?:during|apart|first)\\b");
+  private static final Pattern SPEED = pattern("\\b(?:low|slow|medium|high|fast|speed)\\b");
   private static final Pattern SHAPING =
       pattern(
           "\\b(?:(?<!pre-|pre)shap(?:e|ed|ing)|form (?:\\w+ )?(?:into|loaves|rolls|a loaf)|roll (?:\\w+"
@@ -112,7 +116,8 @@ record StepClause(
               + " ?(?:tins?|pans?|bannetons?|baskets?|moulds?))\\b");
   private static final Pattern BALL = pattern("\\bballs?\\b|\\bbowl\\b");
   private static final Pattern DIVIDING =
-      pattern("\\b(?:divid\\w+|portion\\w*|pre-?shap\\w*|scale|cut (?:the dough|it)? ?into)\\b");
+      pattern(
+          "\\b(?:divid\\w+|portion\\w*|pre-?shap\\w*|scale|(?:cut|split)(?: the dough| it)? in(?:to)?)\\b");
   private static final Pattern RESTING =
       pattern("\\b(?:rest(?:s|ed|ing)?|autolys\\w*|relax\\w*|stand|sit)\\b");
   private static final Pattern KNEADING = pattern("\\b(?:knead\\w*|mix(?:ed|ing)?|beat(?:en)?)\\b");
@@ -141,7 +146,8 @@ record StepClause(
   private static StepClause clause(String part) {
     String words = ASIDES.matcher(part).replaceAll(" ");
     Optional<Quantity> time = StageText.of(words).time().map(StepClause::bare);
-    Kind kind = kind(words, time.isPresent());
+    boolean within = has(FOLDS_WITHIN, part) && !has(BULK, words);
+    Kind kind = within ? Kind.OTHER : kind(words, time.isPresent());
     boolean shapes =
         has(SHAPING, words) && !has(BALL, words) && kind != Kind.COOL && kind != Kind.BAKE;
     return new StepClause(words, kind, shapes, time, StepVessel.tin(part));
@@ -195,6 +201,11 @@ record StepClause(
   private static boolean has(Pattern pattern, String words) {
     Matcher matcher = pattern.matcher(words);
     return matcher.find();
+  }
+
+  /** Whether it tells how fast a mixer runs. */
+  boolean isSpeed() {
+    return has(SPEED, words);
   }
 
   /** Whether yeast is woken in this part, so that what waits next is not the dough. */

@@ -141,7 +141,32 @@ final class StepWords {
               + "|let|overnight|oven|smooth|loaves|didn|wasn)\\b",
           Pattern.CASE_INSENSITIVE);
 
+  // Words of somebody who tells what they did, or how it came out.
+  private static final Pattern TOLD =
+      Pattern.compile(
+          "\\b(?:i|i'm|i've|i'd|we|my|our|was|were|wasn't|weren't|came|went|did|didn't|got|turned|never"
+              + "|wouldn't|couldn't|forgot|ended|looked|felt|seemed|had)\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern NUMBER = Pattern.compile("^(?:[-*•] )?(?:step )?\\d{1,2}[.):] +");
+
   private StepWords() {}
+
+  // First words of steps that are no verbs: a line may tell of the dough with them as well.
+  private static final Pattern NO_VERB =
+      Pattern.compile(
+          "^(?:the|this|that|there|it|dough|room|oven|total|hydration|serves|makes|yields?|prep|time"
+              + "|temperature|servings|calories|final|second|in|on|at|after|when|first)\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern WANTED =
+      Pattern.compile("\\b(?:until|should|if the|if your|if it)\\b", Pattern.CASE_INSENSITIVE);
+
+  /** Whether a line says what is to be done, not what was done: "Bake until golden." */
+  static boolean isOrder(String plain) {
+    String line = NUMBER.matcher(plain).replaceFirst("");
+    boolean verb = startsStep(line) && !NO_VERB.matcher(line).find();
+    boolean numbered = line.length() < plain.length();
+    return !TOLD.matcher(line).find() && (verb || numbered || WANTED.matcher(line).find());
+  }
 
   static boolean startsStep(String line) {
     String first = line.toLowerCase(Locale.ROOT).split("[^\\p{L}'-]+", 2)[0];

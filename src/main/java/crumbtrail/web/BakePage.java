@@ -145,7 +145,7 @@ public record BakePage(
                     told,
                     one.name().isEmpty() ? t.of("log.sheet.ahead") : one.name(),
                     written(one.formula())));
-    add(told, t.of("log.sheet.remarks"), sheet.process().remarks());
+    add(told, t.of("log.sheet.remarks"), sheet.process().sentences());
     return told;
   }
 

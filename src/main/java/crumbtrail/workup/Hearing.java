@@ -29,6 +29,15 @@ public final class Hearing {
           "(?i)\\s*((should|would|could|might|shall) (i|it|we|a|the|more|less|this|that)\\b.*"
               + "|(is|was|are|were|do|does|did|can|will|has|have)\\b[^?.!]*\\?\\s*)");
 
+  // The half of a clock is no half of a rise.
+  private static final Pattern AND_A_HALF =
+      Pattern.compile(
+          "\\b((?:hours?|hrs?|minutes?|mins?|days?|one|two|three|four|five|six|seven|eight|ten|\\d+)) and"
+              + " (?:a )?half\\b",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern HALF_AN_HOUR =
+      Pattern.compile("\\bhalf(?: an|-an| a|-a)?[ -]hours?\\b", Pattern.CASE_INSENSITIVE);
+
   private static final String QUESTION = "question-asked";
 
   private final Catalogue catalogue;
@@ -62,6 +71,7 @@ public final class Hearing {
             sheet.seen(),
             sheet.notSeen(),
             sheet.process().remarks(),
+            sheet.process().steps(),
             WordFields.of(sheet.process())),
         this::hear);
   }
@@ -71,13 +81,20 @@ public final class Hearing {
       List<SeenSign> seen,
       List<String> notSeen,
       List<String> remarks,
+      List<String> steps,
       Map<String, String> fields) {}
+
+  private static String clocked(String words) {
+    String whole = AND_A_HALF.matcher(words).replaceAll("$1");
+    return HALF_AN_HOUR.matcher(whole).replaceAll("thirty minutes");
+  }
 
   private Heard hear(Said said) {
     Ear ear = new Ear();
     said.seen().forEach(ear::seen);
     said.notSeen().forEach(ear::notSeen);
     said.remarks().forEach(ear::remark);
+    said.steps().forEach(ear::step);
     said.fields().forEach(ear::field);
     return ear.heard();
   }
@@ -146,6 +163,17 @@ public final class Hearing {
       }
     }
 
+    // What is to be done says nothing of how it came out: "until golden" was seen by nobody.
+    void step(String words) {
+      circumstances.match(clocked(words)).stream()
+          .filter(match -> !match.negated() && planned(match.key()))
+          .forEach(match -> circumstance(match.key(), match.spoken()));
+    }
+
+    private boolean planned(String key) {
+      return catalogue.circumstance(key).map(CircumstanceKind::planned).orElse(false);
+    }
+
     // The words of a field mean something in their place; that nothing is found in them is no
     // failure to understand.
     void field(String path, String text) {
@@ -160,7 +188,7 @@ public final class Hearing {
     }
 
     private boolean signs(String words, Optional<Degree> degree) {
-      List<Match> matches = signs.match(words);
+      List<Match> matches = signs.match(clocked(words));
       for (Match match : matches) {
         Degree said = Degree.valueOf(match.degree().name());
         sign(match.key(), !match.negated(), degree.orElse(said), match.spoken());
@@ -174,7 +202,7 @@ public final class Hearing {
         circumstance(QUESTION, words);
         return true;
       }
-      List<Match> matches = circumstances.match(words);
+      List<Match> matches = circumstances.match(clocked(words));
       matches.stream()
           .filter(match -> !match.negated())
           .forEach(match -> circumstance(match.key(), match.spoken()));

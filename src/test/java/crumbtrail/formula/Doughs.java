@@ -68,6 +68,7 @@ final class Doughs {
             new BakeProcess.Storage(Optional.empty(), Optional.empty()),
             Optional.empty(),
             remarks,
+            List.of(),
             List.of());
     return new BakeSheet("", "", lines, preferments, process, List.of(), List.of(), List.of());
   }

@@ -40,6 +40,14 @@ class MethodStepsTest {
             "Preheat oven to 425F.\nPlace on a baking sheet. Bake 25 minutes or until an instant-read"
                 + " thermometer reads 190 F. Check after 20 minutes.",
             "baking 25 minutes at 425F"),
+        Arguments.of(
+            "Mix on low speed for 4 minutes, then on medium for 8 minutes. Add the butter bit by bit and mix"
+                + " 10 minutes more. First rise: 1 hour, then chill for at least 8 hours.",
+            "kneading 22 min; first rise 1 hour, then at least 8 hours at about 4 C"),
+        Arguments.of(
+            "Bulk ferment 5 hours at 25 C. Do 4 sets of stretch and folds, 30 minutes apart, during the"
+                + " first two hours. Cut in two and rest for 30-45 min. Bake at 240 C for 22 minutes.",
+            "first rise 5 hours at 25 C; pieces 2; proof 30-45 min; baking 22 minutes at 240 C"),
         Arguments.of("Final proof: 1 hour at 28 C", "proof 1 hour at 28 C"),
         Arguments.of(
             "Divide the dough in half. Shape and place in two greased 9x5-inch loaf pans. Proof 40"
@@ -111,7 +119,25 @@ class MethodStepsTest {
             .process();
 
     assertThat(process.fromSteps()).containsExactly("kneading 6 min");
-    assertThat(process.remarks()).contains("Knead 6 min.", "It was baked 50 min and rose 3 hours.");
+    assertThat(process.remarks()).contains("It was baked 50 min and rose 3 hours.");
+    assertThat(process.steps()).contains("Knead 6 min.");
+  }
+
+  @Test
+  void whatIsToBeDoneIsNoRemarkAndComesBackInTheSheetAsItWas() {
+    BakeSheet read =
+        sheet(
+            "500 g flour\n310 g water\n\nMethod:\n1. Knead until no longer sticky.\nBake 30 min at 200"
+                + " C.\nIt came out dense and I forgot the salt.\nDough too sticky",
+            "");
+
+    assertThat(read.process().remarks())
+        .containsExactly("It came out dense and I forgot the salt.", "Dough too sticky");
+    assertThat(read.process().steps()).contains("1. Knead until no longer sticky.");
+    BakeSheet again = SheetReader.read(SheetWriter.write(read)).sheet().orElseThrow();
+    assertThat(again.process().remarks()).isEqualTo(read.process().remarks());
+    assertThat(again.process().steps()).containsAll(read.process().steps());
+    assertThat(again.process().baking().stages()).hasSize(1);
   }
 
   @Test

@@ -2,6 +2,7 @@ package crumbtrail.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crumbtrail.quantity.PlainText;
 import crumbtrail.quantity.Quantity;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -50,12 +51,12 @@ class RecipeTextTest {
     assertThat(poolish.stages()).hasSize(1);
     assertThat(poolish.stages().get(0).time().map(Quantity::value)).contains(720.0);
     assertThat(poolish.stages().get(0).temperature().map(Quantity::value)).contains(20.0);
-    assertThat(recipe.remarks())
-        .contains(
-            "2 tbsp sesame seeds",
+    assertThat(recipe.remarks()).contains("2 tbsp sesame seeds", "The loaf came out dense.");
+    assertThat(recipe.steps())
+        .containsExactly(
+            "1. Mix the poolish and leave it.",
             "2. Mix everything for 10 minutes with 210 g water.",
-            "3. 60 minutes bulk at 24 C.",
-            "The loaf came out dense.");
+            "3. 60 minutes bulk at 24 C.");
   }
 
   @Test
@@ -114,7 +115,7 @@ class RecipeTextTest {
   void keepsWhatIsNoIngredientAsARemark(String line) {
     RecipeText recipe = RecipeText.read("Ingredients\n500 g flour\n" + line);
     assertThat(recipe.lines()).hasSize(1);
-    assertThat(recipe.remarks()).containsExactly(line);
+    assertThat(recipe.day()).containsExactly(PlainText.of(line));
     assertThat(recipe.problems()).isEmpty();
   }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import crumbtrail.quantity.PlainText;
 import java.util.List;
+import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -53,7 +54,9 @@ class SheetPropertyTest {
       if (plain.isBlank()) {
         continue; // nothing to lose
       }
-      boolean remark = recipe.remarks().stream().anyMatch(r -> PlainText.of(r).contains(plain));
+      boolean remark =
+          Stream.concat(recipe.remarks().stream(), recipe.steps().stream())
+              .anyMatch(r -> PlainText.of(r).contains(plain));
       boolean title = !recipe.title().isEmpty() && line.contains(recipe.title());
       boolean kept =
           remark
