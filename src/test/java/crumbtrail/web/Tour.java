@@ -152,9 +152,10 @@ record Tour(String name, String path, Map<String, String> fields) {
             fields);
     // Findings are led on to the address that carries their sheet.
     browser.until(
-        "var here = location.pathname + location.search, path = '"
+        "var path = '"
             + path
-            + "'; return (here === path || here.startsWith(path + '?sheet='))"
+            + "', found = path.split('?')[0]; return (location.pathname + location.search === path"
+            + " || location.pathname === found && location.search.startsWith('?sheet='))"
             + " && document.readyState === 'complete'");
   }
 
