@@ -61,7 +61,7 @@ public class SheetGrowthBenchmark {
   @State(Scope.Thread)
   public static class Lines {
     /** How many lines. */
-    @Param({"4", "16", "64", "256"})
+    @Param({"4", "16", "64", "96"})
     public int lines;
 
     private PostMortem postMortem;
