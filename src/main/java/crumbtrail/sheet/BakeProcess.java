@@ -42,173 +42,65 @@ public record BakeProcess(
 
   /** The same bake with the mixing changed. */
   public BakeProcess withMixing(Mixing other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        other,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.mixing = other;
+    return copy.made();
   }
 
   /** The same bake with the first rise changed. */
   public BakeProcess withBulk(List<Stage> other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        other,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.bulk = other;
+    return copy.made();
   }
 
   /** The same bake with the final proof changed. */
   public BakeProcess withProof(List<Stage> other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        other,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.proof = other;
+    return copy.made();
   }
 
   /** The same bake with the baking changed. */
   public BakeProcess withBaking(Baking other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        other,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.baking = other;
+    return copy.made();
   }
 
   /** The same bake with the remarks changed. */
   public BakeProcess withRemarks(List<String> other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        other,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.remarks = other;
+    return copy.made();
   }
 
   /** The same bake with the shaping changed. */
   public BakeProcess withShaping(Shaping other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        other,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.shaping = other;
+    return copy.made();
   }
 
   /** The same bake with the vessel changed. */
   public BakeProcess withVessel(Vessel other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        other,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.vessel = other;
+    return copy.made();
   }
 
   /** The same bake with the cooling changed. */
   public BakeProcess withCooling(Cooling other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        other,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.cooling = other;
+    return copy.made();
   }
 
   /** The same bake with other steps of its recipe. */
   public BakeProcess withSteps(List<String> other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        other,
-        fromSteps);
+    Copy copy = new Copy(this);
+    copy.steps = other;
+    return copy.made();
   }
 
   /** All that was written of the day in sentences: remarks, and the steps of its recipe. */
@@ -218,21 +110,62 @@ public record BakeProcess(
 
   /** The same bake with another account of what was read from the steps of its recipe. */
   public BakeProcess withFromSteps(List<String> other) {
-    return new BakeProcess(
-        room,
-        temperatures,
-        mixing,
-        bulk,
-        shaping,
-        vessel,
-        proof,
-        baking,
-        cooling,
-        storage,
-        altitude,
-        remarks,
-        steps,
-        other);
+    Copy copy = new Copy(this);
+    copy.fromSteps = other;
+    return copy.made();
+  }
+
+  /** The parts of a process while one of them is exchanged. */
+  private static final class Copy {
+    private Optional<Quantity> room;
+    private Temperatures temperatures;
+    private Mixing mixing;
+    private List<Stage> bulk;
+    private Shaping shaping;
+    private Vessel vessel;
+    private List<Stage> proof;
+    private Baking baking;
+    private Cooling cooling;
+    private Storage storage;
+    private Optional<Quantity> altitude;
+    private List<String> remarks;
+    private List<String> steps;
+    private List<String> fromSteps;
+
+    Copy(BakeProcess from) {
+      room = from.room();
+      temperatures = from.temperatures();
+      mixing = from.mixing();
+      bulk = from.bulk();
+      shaping = from.shaping();
+      vessel = from.vessel();
+      proof = from.proof();
+      baking = from.baking();
+      cooling = from.cooling();
+      storage = from.storage();
+      altitude = from.altitude();
+      remarks = from.remarks();
+      steps = from.steps();
+      fromSteps = from.fromSteps();
+    }
+
+    BakeProcess made() {
+      return new BakeProcess(
+          room,
+          temperatures,
+          mixing,
+          bulk,
+          shaping,
+          vessel,
+          proof,
+          baking,
+          cooling,
+          storage,
+          altitude,
+          remarks,
+          steps,
+          fromSteps);
+    }
   }
 
   /** Temperatures of what goes into the bowl, degrees Celsius. */

@@ -112,7 +112,7 @@ class RecipeTextTest {
         "Bake at 230 C, then 20 min at 200 C",
         "The crumb was dense and gummy.",
       })
-  void keepsWhatIsNoIngredientAsARemark(String line) {
+  void keepsWhatIsNoIngredientForTheDay(String line) {
     RecipeText recipe = RecipeText.read("Ingredients\n500 g flour\n" + line);
     assertThat(recipe.lines()).hasSize(1);
     assertThat(recipe.day()).containsExactly(PlainText.of(line));
