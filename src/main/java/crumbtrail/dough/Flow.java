@@ -46,6 +46,7 @@ final class Flow {
   private double askedMinute = Double.NaN;
   private double askedCelsius;
   private double askedActivity;
+  private double askedGrowth;
 
   Flow(Gassing gassing, GasHold hold, DoughMix mix, DoughState begin, Fermentation.Stay stay) {
     this.gassing = gassing;
@@ -107,6 +108,7 @@ final class Flow {
       askedMinute = minute;
       askedCelsius = celsius(minute);
       askedActivity = YeastActivity.at(askedCelsius);
+      askedGrowth = begin.starter() == 0 ? 0 : YeastGrowth.ofSourdough(askedCelsius);
     }
     double celsius = askedCelsius;
     double activity = askedActivity;
@@ -117,8 +119,7 @@ final class Flow {
     double leak = LEAK_PER_HOUR * Math.max(0, now[HELD] - most);
 
     perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], celsius) / 60;
-    perMinute[STARTER] =
-        YeastGrowth.inSourdough(now[STARTER], celsius) * Gassing.fed(now[SUGAR]) / WELL_FED / 60;
+    perMinute[STARTER] = askedGrowth * now[STARTER] * Gassing.fed(now[SUGAR]) / WELL_FED / 60;
     perMinute[AGE] = activity / 60;
     perMinute[SUGAR] = (split - gassing.sugarFor(gas)) / 60;
     perMinute[STARCH] = -split / 60;

@@ -41,14 +41,10 @@ final class YeastGrowth {
   /**
    * Growth of sourdough yeast in dough.
    *
-   * @param starter ripe starter or its equal, percent of flour
    * @param celsius dough temperature
-   * @return percent of flour an hour
+   * @return per hour, of the starter that is there
    */
-  static double inSourdough(double starter, double celsius) {
-    if (starter == 0) {
-      return 0;
-    }
-    return IN_DOUGH * SourdoughGrowth.yeast(celsius) * starter;
+  static double ofSourdough(double celsius) {
+    return IN_DOUGH * SourdoughGrowth.yeast(celsius);
   }
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /**
@@ -23,6 +24,8 @@ final class Ledger {
   private final Map<String, Entry> entries = new HashMap<>();
   private final Map<String, Weighed> weighed = new HashMap<>();
   private final Map<String, List<String>> keys = new HashMap<>();
+  private Collection<String> tags = List.of();
+  private double[] priors = {};
 
   /** What rules said of a cause when they were last asked, and the same at its weight. */
   private record Weighed(List<Evidence> said, List<Evidence> weighed) {}
@@ -78,17 +81,48 @@ final class Ledger {
     return entry.finding();
   }
 
+  /**
+   * The log-odds of all causes before anything is known, decibans, in the order of the catalogue.
+   *
+   * @param of tags of the bread's style; seldom others than the last time
+   * @param find finds them out
+   */
+  double[] priors(Collection<String> of, Supplier<double[]> find) {
+    if (priors.length == 0 || !tags.equals(of)) {
+      tags = of;
+      priors = find.get();
+    }
+    return priors;
+  }
+
   private List<Evidence> weighed(String key, List<Evidence> said, UnaryOperator<Evidence> weigh) {
     Weighed known = weighed.get(key);
     if (known == null || !same(known.said(), said)) {
-      List<Evidence> words = new ArrayList<>(said.size());
-      for (Evidence word : said) {
-        words.add(weigh.apply(word));
-      }
-      known = new Weighed(said, words);
+      known = new Weighed(said, weighed(said, known, weigh));
       weighed.put(key, known);
     }
     return known.weighed();
+  }
+
+  // What rules say comes in a fixed order, so that words said before are met again in one walk.
+  @SuppressWarnings("ReferenceEquality") // a word that was said before is the very same one
+  private static List<Evidence> weighed(
+      List<Evidence> said, Weighed before, UnaryOperator<Evidence> weigh) {
+    List<Evidence> words = new ArrayList<>(said.size());
+    int at = 0;
+    for (Evidence word : said) {
+      int there = at;
+      while (before != null && there < before.said().size() && before.said().get(there) != word) {
+        there++;
+      }
+      if (before != null && there < before.said().size()) {
+        words.add(before.weighed().get(there));
+        at = there + 1;
+      } else {
+        words.add(weigh.apply(word));
+      }
+    }
+    return words;
   }
 
   // Of the cause itself, then of those that it refines.

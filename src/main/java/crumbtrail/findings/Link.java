@@ -1,7 +1,6 @@
 package crumbtrail.findings;
 
 import crumbtrail.knowledge.Calibration;
-import java.util.stream.DoubleStream;
 
 /**
  * From sums of decibans to probabilities. A sum alone is too sure of itself, since signs of one
@@ -48,14 +47,19 @@ public final class Link {
    * @param decibans the sums of all causes of one bake
    */
   public static Standing[] standings(double unnamed, double[] decibans) {
-    double field = odds(unnamed);
-    for (double sum : decibans) {
-      field += odds(sum);
+    double least = odds(unnamed);
+    double field = least;
+    double highest = Double.NEGATIVE_INFINITY;
+    double[] odds = new double[decibans.length];
+    for (int one = 0; one < odds.length; one++) {
+      odds[one] = odds(decibans[one]);
+      field += odds[one];
+      highest = Math.max(highest, decibans[one]);
     }
-    double highest = DoubleStream.of(decibans).max().orElse(0);
-    Standing[] standings = new Standing[decibans.length];
-    for (int one = 0; one < decibans.length; one++) {
-      standings[one] = standing(unnamed, decibans[one], field, decibans[one] >= highest);
+    Standing[] standings = new Standing[odds.length];
+    for (int one = 0; one < odds.length; one++) {
+      double others = Math.max(least, field - odds[one]);
+      standings[one] = standing(decibans[one], others, decibans[one] >= highest);
     }
     return standings;
   }
@@ -67,8 +71,7 @@ public final class Link {
     return new Standing(clipped(decibans, SUM_LEAST, SUM_MOST) / 10, 0, false);
   }
 
-  private static Standing standing(double unnamed, double sum, double field, boolean first) {
-    double others = Math.max(odds(unnamed), field - odds(sum));
+  private static Standing standing(double sum, double others, boolean first) {
     double lead = sum - 10 * Math.log10(others);
     return new Standing(
         clipped(sum, SUM_LEAST, SUM_MOST) / 10, clipped(lead, LEAD_LEAST, LEAD_MOST) / 10, first);

@@ -85,8 +85,10 @@ public final class Ranking {
       Map<String, List<Evidence>> heard, Set<String> seen, Collection<String> tags, Ledger ledger) {
     List<Finding> supported = new ArrayList<>();
     List<Finding> unsupported = new ArrayList<>();
-    for (Cause cause : catalogue.knowledge().causes()) {
-      Finding finding = finding(cause, weights.prior(cause, tags), heard, ledger);
+    List<Cause> causes = catalogue.knowledge().causes();
+    double[] priors = ledger.priors(tags, () -> priors(causes, tags));
+    for (int one = 0; one < priors.length; one++) {
+      Finding finding = finding(causes.get(one), priors[one], heard, ledger);
       if (finding.supported()) {
         supported.add(finding);
       } else {
@@ -98,11 +100,15 @@ public final class Ranking {
             .reversed()
             .thenComparing(finding -> finding.cause().key()));
     List<Finding> ranked = believed(supported);
-    Set<String> explained =
-        ranked.stream().flatMap(finding -> finding.explains().stream()).collect(Collectors.toSet());
-    List<String> unexplained =
-        seen.stream().filter(sign -> !explained.contains(sign)).sorted().toList();
-    return new Findings(ranked, unexplained, unspoken(supported, unsupported));
+    Set<String> unexplained = new TreeSet<>(seen);
+    for (Finding finding : ranked) {
+      finding.explains().forEach(unexplained::remove);
+    }
+    return new Findings(ranked, List.copyOf(unexplained), unspoken(supported, unsupported));
+  }
+
+  private double[] priors(List<Cause> causes, Collection<String> tags) {
+    return causes.stream().mapToDouble(cause -> weights.prior(cause, tags)).toArray();
   }
 
   // Each stands against the field of all causes there are.

@@ -10,9 +10,9 @@ import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Heard;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * The way from a sheet to findings, to be gone again and again with one bake: what if this had been
@@ -101,10 +101,13 @@ public final class Reasoning implements AutoCloseable {
   }
 
   private static Set<String> seen(Workup workup) {
-    return workup.heard().signs().stream()
-        .filter(Heard.Sign::seen)
-        .map(Heard.Sign::key)
-        .collect(Collectors.toSet());
+    Set<String> seen = new HashSet<>();
+    for (Heard.Sign sign : workup.heard().signs()) {
+      if (sign.seen()) {
+        seen.add(sign.key());
+      }
+    }
+    return seen;
   }
 
   /** What the rules make of a sheet. */

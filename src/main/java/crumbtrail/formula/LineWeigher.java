@@ -1,6 +1,7 @@
 package crumbtrail.formula;
 
 import crumbtrail.formula.WeighedLine.Way;
+import crumbtrail.memory.Recent;
 import crumbtrail.pantry.Find;
 import crumbtrail.pantry.Ingredient;
 import crumbtrail.pantry.Pantry;
@@ -32,8 +33,17 @@ final class LineWeigher {
   private static final Pattern SPOONED = Pattern.compile("\\b(?:spooned|sifted|loose)");
   private static final Pattern SCOOPED = Pattern.compile("\\b(?:scoop|dip|heap|packed)");
 
+  // What-ifs of a bake weigh its lines again and again, and leave their words alone.
+  private static final Recent<Words, Named> LATELY = new Recent<>(1024);
+
   private final Pantry pantry;
   private final Notes notes;
+
+  /** The words of a line, without its amount. */
+  private record Words(Pantry pantry, String ingredient, List<String> notes) {}
+
+  /** What the words of a line mean. */
+  private record Named(Optional<Find> find, boolean inDough, boolean twoThings) {}
 
   LineWeigher(Pantry pantry, Notes notes) {
     this.pantry = pantry;
@@ -49,29 +59,34 @@ final class LineWeigher {
   }
 
   private WeighedLine weigh(FormulaLine line) {
-    Optional<Find> find = find(line);
-    Way way = way(line);
-    Optional<Level> grams = grams(line, find.map(Find::ingredient));
-    boolean inDough =
-        !NOT_IN_DOUGH.matcher(line.ingredient()).find()
-            && line.notes().stream()
-                .filter(note -> !EXTRA.matcher(note).find())
-                .noneMatch(note -> NOT_IN_DOUGH.matcher(note).find());
-    if (inDough && TWO_THINGS.matcher(line.ingredient()).find()) {
+    Named named = LATELY.of(new Words(pantry, line.ingredient(), line.notes()), LineWeigher::named);
+    Optional<Level> grams = grams(line, named.find().map(Find::ingredient));
+    if (named.inDough() && named.twoThings()) {
       notes.notUnderstood(
           line.where(), line.written(), "two things on one line: only the first is counted");
     }
-    return new WeighedLine(line, find, grams, way, inDough);
+    return new WeighedLine(line, named.find(), grams, way(line), named.inDough());
+  }
+
+  private static Named named(Words words) {
+    boolean inDough =
+        !NOT_IN_DOUGH.matcher(words.ingredient()).find()
+            && words.notes().stream()
+                .filter(note -> !EXTRA.matcher(note).find())
+                .noneMatch(note -> NOT_IN_DOUGH.matcher(note).find());
+    return new Named(find(words), inDough, TWO_THINGS.matcher(words.ingredient()).find());
   }
 
   /** The name alone if it is plain; else with what the line says beside it ("salt", "coarse"). */
-  private Optional<Find> find(FormulaLine line) {
-    Optional<Find> plain = pantry.find(line.ingredient());
+  private static Optional<Find> find(Words words) {
+    Pantry pantry = words.pantry();
+    Optional<Find> plain = pantry.find(words.ingredient());
     if (plain.isPresent() && !plain.get().assumed()) {
       return plain;
     }
-    if (!line.notes().isEmpty()) {
-      Optional<Find> fuller = pantry.find(String.join(" ", line.notes()) + " " + line.ingredient());
+    if (!words.notes().isEmpty()) {
+      Optional<Find> fuller =
+          pantry.find(String.join(" ", words.notes()) + " " + words.ingredient());
       if (fuller.isPresent() && !fuller.get().assumed()) {
         return fuller;
       }

@@ -34,6 +34,9 @@ final class Notes {
    * is said how it was read.
    */
   void assumePoint(String written) {
+    if (written.indexOf('.') < 0) {
+      return;
+    }
     Matcher point = THOUSANDS.matcher(written);
     if (point.find()) {
       String figures = point.group(1) + "." + point.group(2);

@@ -1,11 +1,13 @@
 package crumbtrail.formula;
 
+import crumbtrail.memory.Recent;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.FormulaLine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -26,9 +28,10 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
               + "\\s*"
               + NUMBER);
 
-  /** A hydration next to one of these is that of the culture, not of the dough. */
-  private static final Pattern NAMED = Pattern.compile("(?:total |dough )?hydration");
+  private static final Set<String> NAMED =
+      Set.of("hydration", "total hydration", "dough hydration");
 
+  /** A hydration next to one of these is that of the culture, not of the dough. */
   private static final Pattern OF_CULTURE =
       Pattern.compile(
           CULTURE + "[^.;,]{0,25}hydration|hydration[^.;,]{0,12}" + CULTURE + "|poolish|biga");
@@ -45,18 +48,26 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
               + "\\s*(?:%|per ?cent)"
               + "(?!\\s*hydration)");
 
+  // What-ifs of a bake leave its words alone.
+  private static final Recent<List<String>, Stated> LATELY = new Recent<>(64);
+
   static Stated on(BakeSheet sheet) {
     List<String> texts = new ArrayList<>();
     texts.add(sheet.title());
     texts.add(sheet.style());
     texts.addAll(sheet.process().sentences());
-    OptionalDouble hydration = OptionalDouble.empty();
-    OptionalDouble starter = OptionalDouble.empty();
+    Stated said = LATELY.of(texts, Stated::said);
     for (FormulaLine line : sheet.formula()) {
       if (isHydration(line)) {
-        hydration = OptionalDouble.of(line.amount().orElseThrow().value());
+        said = new Stated(OptionalDouble.of(line.amount().orElseThrow().value()), said.starter());
       }
     }
+    return said;
+  }
+
+  private static Stated said(List<String> texts) {
+    OptionalDouble hydration = OptionalDouble.empty();
+    OptionalDouble starter = OptionalDouble.empty();
     for (String raw : texts) {
       String text = raw.toLowerCase(Locale.ROOT);
       if (hydration.isEmpty() && !OF_CULTURE.matcher(text).find()) {
@@ -71,8 +82,8 @@ record Stated(OptionalDouble hydration, OptionalDouble starter) {
 
   /** Whether a line of the formula states the hydration: "hydration 76.5 %". */
   static boolean isHydration(FormulaLine line) {
-    return NAMED.matcher(line.ingredient().toLowerCase(Locale.ROOT).strip()).matches()
-        && line.amount().isPresent();
+    return line.amount().isPresent()
+        && NAMED.contains(line.ingredient().strip().toLowerCase(Locale.ROOT));
   }
 
   private static OptionalDouble first(Pattern pattern, String text, double least, double most) {

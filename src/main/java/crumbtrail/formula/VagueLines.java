@@ -6,9 +6,10 @@ import crumbtrail.quantity.Quantity;
 import crumbtrail.quantity.Unit;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.FormulaLine;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -16,6 +17,8 @@ import java.util.OptionalDouble;
 public final class VagueLines {
   /** What a kitchen scale leaves open does not count as vague. */
   private static final double FIRM = 0.005;
+
+  private static final MathContext FOUR_FIGURES = new MathContext(4);
 
   private VagueLines() {}
 
@@ -79,7 +82,12 @@ public final class VagueLines {
   /** The line with one weight. How it was measured stays known, for rules ask about that. */
   public static FormulaLine weighing(FormulaLine line, double grams) {
     Quantity weight =
-        new Quantity(String.format(Locale.ROOT, "%.4g g", grams), Unit.GRAM, grams, grams, grams);
+        new Quantity(
+            new BigDecimal(grams, FOUR_FIGURES).toPlainString() + " g",
+            Unit.GRAM,
+            grams,
+            grams,
+            grams);
     boolean weighed =
         line.amount().map(amount -> amount.unit().dimension() == weight.dimension()).orElse(false);
     return new FormulaLine(
