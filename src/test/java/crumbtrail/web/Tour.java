@@ -107,6 +107,16 @@ record Tour(String name, String path, Map<String, String> fields) {
         page("german-not-found", "/nowhere?lang=de"));
   }
 
+  /** Whether it is in German. */
+  static boolean inGerman(Tour stop) {
+    return stop.name().startsWith("german-");
+  }
+
+  /** Whether it is a page of the bake log, in English. */
+  static boolean ofLog(Tour stop) {
+    return stop.name().startsWith("log");
+  }
+
   /** The same loaf as a bake sheet. */
   static final String SHEET =
       """

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.StaleElementReferenceException;
@@ -44,10 +45,10 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
 
   @Override
   public void beforeAll(ExtensionContext context) {
+    // Of the session, since Maven runs each class by itself where several programs share the tests.
     both =
         context
-            .getRoot()
-            .getStore(ExtensionContext.Namespace.GLOBAL)
+            .getStore(StoreScope.LAUNCHER_SESSION, ExtensionContext.Namespace.GLOBAL)
             .getOrComputeIfAbsent(Both.class, key -> Both.start(), Both.class);
   }
 
