@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -24,7 +25,7 @@ final class Ledger {
   private final Map<String, Entry> entries = new HashMap<>();
   private final Map<String, Weighed> weighed = new HashMap<>();
   private final Map<String, List<String>> keys = new HashMap<>();
-  private Collection<String> tags = List.of();
+  private Set<String> tags = Set.of();
   private double[] priors = {};
 
   /** What rules said of a cause when they were last asked, and the same at its weight. */
@@ -88,8 +89,9 @@ final class Ledger {
    * @param find finds them out
    */
   double[] priors(Collection<String> of, Supplier<double[]> find) {
-    if (priors.length == 0 || !tags.equals(of)) {
-      tags = of;
+    Set<String> wanted = Set.copyOf(of);
+    if (priors.length == 0 || !tags.equals(wanted)) {
+      tags = wanted;
       priors = find.get();
     }
     return priors;
