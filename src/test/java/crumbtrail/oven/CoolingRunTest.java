@@ -137,4 +137,15 @@ class CoolingRunTest {
     assertThat(Cooling.coreAfter(hot, 1, 22, Lying.RACK)).isEqualTo(run.core());
     assertThat(Cooling.lossAfter(hot, 1, 22, Lying.RACK)).isEqualTo(run.loss());
   }
+
+  @Test
+  void the_last_stretch_is_as_short_as_it_is_told() {
+    CoolingRun run = new CoolingRun(hot, new Surroundings(22, 5, 0.9, 1, 0.5 * Crumb.density(22)));
+    run.advance(1);
+    run.advance(1);
+    run.advance(0.25);
+
+    assertThat(Cooling.coreAfter(hot, 2.25, 22, Lying.RACK)).isEqualTo(run.core());
+    assertThat(Cooling.lossAfter(hot, 2.25, 22, Lying.RACK)).isEqualTo(run.loss());
+  }
 }
