@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
 
@@ -19,8 +21,8 @@ import java.util.function.LongConsumer;
  * Traces sheets line by line. Lines of one block are worked on by all cores and written in order.
  */
 public final class Batch {
-  /** Lines held at a time; memory stays flat however long the input. */
-  private static final int BLOCK = 256;
+  /** Lines worked on at a time; memory stays flat however long the input. */
+  private static final int BLOCK = 128;
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -44,33 +46,64 @@ public final class Batch {
    */
   public Count run(BufferedReader sheets, PrintWriter reports, LongConsumer progress)
       throws IOException {
-    long made = 0;
-    long faults = 0;
-    List<Line> block = new ArrayList<>();
-    long number = 0;
-    String text;
-    do {
-      text = sheets.readLine();
-      number++;
-      if (text != null && !text.isBlank()) {
-        block.add(new Line(number, text));
-      }
-      if (block.size() == BLOCK || text == null) {
-        List<Answer> answers = block.parallelStream().map(this::answer).toList();
-        for (Answer answer : answers) {
-          reports.println(answer.json());
-          made += answer.report() ? 1 : 0;
-          faults += answer.report() ? 0 : 1;
-          progress.accept(made + faults);
+    Written written = new Written(reports, progress);
+    ForkJoinPool cores = new ForkJoinPool();
+    try {
+      // One block is worked on while the one before it is written and the next one is read.
+      ForkJoinTask<List<Answer>> working = null;
+      List<Line> block = new ArrayList<>();
+      long number = 0;
+      String text;
+      do {
+        text = sheets.readLine();
+        number++;
+        if (text != null && !text.isBlank()) {
+          block.add(new Line(number, text));
         }
-        block.clear();
-      }
-    } while (text != null);
+        if (block.size() == BLOCK || text == null) {
+          List<Line> full = List.copyOf(block);
+          block.clear();
+          ForkJoinTask<List<Answer>> next = cores.submit(() -> answers(full));
+          if (working != null) {
+            written.write(working.join());
+          }
+          working = next;
+        }
+      } while (text != null);
+      written.write(working.join());
+    } finally {
+      cores.shutdownNow();
+    }
     reports.flush();
     if (reports.checkError()) {
       throw new IOException("the reports cannot be written; is the disk full?");
     }
-    return new Count(made, faults);
+    return new Count(written.made, written.faults);
+  }
+
+  private List<Answer> answers(List<Line> lines) {
+    return lines.parallelStream().map(this::answer).toList();
+  }
+
+  private static final class Written {
+    private final PrintWriter reports;
+    private final LongConsumer progress;
+    private long made;
+    private long faults;
+
+    Written(PrintWriter reports, LongConsumer progress) {
+      this.reports = reports;
+      this.progress = progress;
+    }
+
+    void write(List<Answer> answers) {
+      for (Answer answer : answers) {
+        reports.println(answer.json());
+        made += answer.report() ? 1 : 0;
+        faults += answer.report() ? 0 : 1;
+        progress.accept(made + faults);
+      }
+    }
   }
 
   private Answer answer(Line line) {

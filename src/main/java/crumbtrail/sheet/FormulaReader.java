@@ -1,6 +1,7 @@
 package crumbtrail.sheet;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import crumbtrail.memory.Recent;
 import crumbtrail.quantity.PlainText;
 import crumbtrail.quantity.Quantities;
 import java.util.ArrayList;
@@ -13,6 +14,12 @@ final class FormulaReader {
   static final List<String> LINE = List.of("ingredient", "amount", "note");
   static final List<String> PREFERMENT = List.of("name", "formula", "stages");
 
+  // Sheets share most of their lines, and a what-if reads all but one of them as they were.
+  private static final Recent<Text, List<LineReading>> LATELY = new Recent<>(2048);
+
+  /** A line and where it stands. */
+  private record Text(String where, String written) {}
+
   private FormulaReader() {}
 
   /** Reads the lines of a formula that is a list of texts and objects. */
@@ -23,36 +30,38 @@ final class FormulaReader {
     return lines;
   }
 
-  /** One entry is one ingredient, or a few in a row: "500 g flour, 310 g water". */
   private static Optional<List<FormulaLine>> entry(String where, JsonNode node, Problems problems) {
     if (node.isTextual()) {
-      List<FormulaLine> several =
-          RecipeLine.several(where, node.textValue()).stream()
-              .flatMap(reading -> reading.line().stream())
-              .toList();
-      if (!several.isEmpty()) {
-        return Optional.of(several);
-      }
+      Text text = new Text(where, node.textValue());
+      List<LineReading> readings =
+          text.written().length() > IngredientLine.LONGEST
+              ? readings(text)
+              : LATELY.of(text, FormulaReader::readings);
+      return lines(readings, problems);
     }
-    return line(where, node, problems).map(List::of);
-  }
-
-  private static Optional<FormulaLine> line(String where, JsonNode node, Problems problems) {
-    Optional<LineReading> reading =
-        node.isObject() ? ofParts(where, node, problems) : ofText(where, node, problems);
-    reading.flatMap(LineReading::problem).ifPresent(problems::add);
-    return reading.flatMap(LineReading::line);
-  }
-
-  private static Optional<LineReading> ofText(String where, JsonNode node, Problems problems) {
-    if (node.isTextual()) {
-      return Optional.of(IngredientLine.parse(where, node.textValue()));
+    if (node.isObject()) {
+      return ofParts(where, node, problems).flatMap(reading -> lines(List.of(reading), problems));
     }
     problems.add(
         where,
         Nodes.described(node) + " stands where an ingredient should",
         "write a line such as \"500 g bread flour\"");
     return Optional.empty();
+  }
+
+  private static Optional<List<FormulaLine>> lines(List<LineReading> readings, Problems problems) {
+    readings.forEach(reading -> reading.problem().ifPresent(problems::add));
+    List<FormulaLine> lines =
+        readings.stream().flatMap(reading -> reading.line().stream()).toList();
+    return lines.isEmpty() ? Optional.empty() : Optional.of(lines);
+  }
+
+  /** One entry is one ingredient, or a few in a row: "500 g flour, 310 g water". */
+  private static List<LineReading> readings(Text text) {
+    List<LineReading> several = RecipeLine.several(text.where(), text.written());
+    return several.isEmpty()
+        ? List.of(IngredientLine.parse(text.where(), text.written()))
+        : several;
   }
 
   private static Optional<LineReading> ofParts(String where, JsonNode node, Problems problems) {

@@ -65,6 +65,9 @@ final class RecipeLine {
     }
     String plain = IngredientLine.stripBullet(PlainText.of(text));
     String[] pieces = BETWEEN.split(plain, -1);
+    if (pieces.length < 2) {
+      return List.of();
+    }
     List<LineReading> read = new ArrayList<>();
     for (String piece : pieces) {
       String place = read.isEmpty() ? where : where + ", ingredient " + (read.size() + 1);
