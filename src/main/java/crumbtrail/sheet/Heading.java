@@ -53,6 +53,11 @@ record Heading(Kind kind, String name) {
       Pattern.compile(
           "^(?:notes?|tips?|what happened.*|result.*|problem.*)$", Pattern.CASE_INSENSITIVE);
   private static final Pattern BRACKETED = Pattern.compile(" ?\\([^)]*\\)");
+
+  /** "Levain, 8 hours at 24 C": a name, and for how long. */
+  private static final Pattern TIMED =
+      Pattern.compile("([^,;:()-]{3,40}?) ?(?:[,;:]|-) ?([^(]+?):?");
+
   private static final int MOST_WORDS = 6;
 
   /** The heading that a plain line is, if it is one; a line with an amount never is. */
@@ -63,6 +68,10 @@ record Heading(Kind kind, String name) {
     String words = BRACKETED.matcher(bare).replaceAll("").replaceAll(":$", "").strip();
     String lower = words.toLowerCase(Locale.ROOT).replaceAll("^(?:for |the |my )+", "");
     boolean forThe = words.length() > lower.length() + 2;
+    Optional<Heading> timed = timed(bare);
+    if (timed.isPresent()) {
+      return timed;
+    }
     if (lower.isEmpty() || lower.split(" ", -1).length > MOST_WORDS || lower.matches(".*\\d.*")) {
       return Optional.empty();
     }
@@ -80,6 +89,18 @@ record Heading(Kind kind, String name) {
       return Optional.of(new Heading(Kind.ASIDE, words));
     }
     return marked ? Optional.of(new Heading(Kind.OTHER, words)) : Optional.empty();
+  }
+
+  private static Optional<Heading> timed(String bare) {
+    Matcher parts = TIMED.matcher(bare);
+    if (!parts.matches()) {
+      return Optional.empty();
+    }
+    String name = parts.group(1).toLowerCase(Locale.ROOT).replaceAll("^(?:for |the |my )+", "");
+    Matcher term = PREFERMENT.matcher(name);
+    return term.find() && isName(name, term, false) && StageText.isAll(parts.group(2))
+        ? Optional.of(new Heading(Kind.PREFERMENT, name))
+        : Optional.empty();
   }
 
   /** Whether it says no more than that steps follow. */

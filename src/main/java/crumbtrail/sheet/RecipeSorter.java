@@ -16,6 +16,8 @@ final class RecipeSorter {
 
   private static final Pattern LABELLED = Pattern.compile("^([^:]{2,40}): +(\\S.*)$");
 
+  private static final Pattern BRACKETS = Pattern.compile("\\(([^)]*)\\)?");
+
   /** A shorter time in a line about a preferment is mixing or resting, not fermenting. */
   private static final double SHORTEST_STAGE = 30;
 
@@ -114,7 +116,8 @@ final class RecipeSorter {
         now = heading;
         // What stands in brackets after the name often says how long: "Poolish (12 h at 20 C)".
         stage(plain);
-        if (plain.contains("(")) {
+        Matcher aside = BRACKETS.matcher(plain);
+        if (aside.find() && !StageText.isAll(aside.group(1))) {
           remarks.add(plain);
         }
       }

@@ -33,6 +33,12 @@ record StageText(Optional<Quantity> time, Optional<Quantity> temperature) {
     return new StageText(first(plain, Dimension.TIME), first(plain, Dimension.TEMPERATURE));
   }
 
+  /** Whether words are a time, and at most a temperature beside it. */
+  static boolean isAll(String words) {
+    StageText found = of(words);
+    return found.time().isPresent() && !found.saysMore(PLACE.matcher(words).replaceAll(""));
+  }
+
   boolean isEmpty() {
     return time.isEmpty() && temperature.isEmpty();
   }

@@ -128,4 +128,45 @@ class RecipeTextTest {
   private static List<String> names(List<FormulaLine> lines) {
     return lines.stream().map(FormulaLine::ingredient).toList();
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          Levain (8 h at 24 C):                         | levain         | 480 | 24
+          Poolish - 12 hours at 20 C                    | poolish        | 720 | 20
+          For the rye levain, 8 hours:                  | rye levain     | 480 |
+          Sponge: 90 minutes at 26 C                    | sponge         |  90 | 26
+          Poolish (12 hours at room temperature)        | poolish        | 720 |
+          """)
+  void a_heading_may_say_how_long_its_preferment_stands(
+      String heading, String name, double minutes, Double celsius) {
+    RecipeText recipe =
+        RecipeText.read(heading + "\n50 g flour\n50 g water\nDough:\n450 g flour\n280 g water");
+
+    assertThat(recipe.remarks()).isEmpty();
+    assertThat(recipe.lines()).hasSize(2);
+    assertThat(recipe.preferments())
+        .singleElement()
+        .satisfies(
+            one -> {
+              assertThat(one.name()).isEqualTo(name);
+              assertThat(one.formula()).hasSize(2);
+              Stage stage = one.stages().get(0);
+              assertThat(stage.time().orElseThrow().value()).isEqualTo(minutes);
+              if (celsius != null) {
+                assertThat(stage.temperature().orElseThrow().value()).isEqualTo(celsius);
+              }
+            });
+  }
+
+  @Test
+  void a_leaven_with_a_weight_is_an_ingredient() {
+    RecipeText recipe =
+        RecipeText.read("500 g flour\n310 g water\nLevain, 100 g\nripe starter - 20 g\n9 g salt");
+
+    assertThat(recipe.lines()).hasSize(5);
+    assertThat(recipe.preferments()).isEmpty();
+  }
 }
