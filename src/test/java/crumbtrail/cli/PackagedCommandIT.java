@@ -57,20 +57,32 @@ class PackagedCommandIT {
 
   @Test
   void batch_turns_a_thousand_sheets_into_a_thousand_reports() throws Exception {
+    batch(1000, "--causes");
+  }
+
+  @Test
+  void batch_makes_the_whole_report_on_every_case_twice_over() throws Exception {
+    batch(2 * cases().size());
+  }
+
+  private void batch(int many, String... options) throws Exception {
     List<String> cases = cases();
     List<String> sheets = new ArrayList<>();
-    for (int nth = 0; nth < 1000; nth++) {
+    for (int nth = 0; nth < many; nth++) {
       sheets.add(cases.get(nth % cases.size()));
     }
     Files.write(folder.resolve("sheets.jsonl"), sheets);
+    List<String> words =
+        new ArrayList<>(List.of("batch", "sheets.jsonl", "--out", "reports.jsonl"));
+    words.addAll(List.of(options));
 
-    Ended ended = run("batch", "sheets.jsonl", "--out", "reports.jsonl");
+    Ended ended = run(words.toArray(String[]::new));
 
     assertThat(ended.status()).isZero();
-    assertThat(ended.err()).contains("1000 report(s), 0 line(s)");
+    assertThat(ended.err()).contains(many + " report(s), 0 line(s)");
     List<String> reports = Files.readAllLines(folder.resolve("reports.jsonl"));
-    assertThat(reports).hasSize(1000);
-    for (int nth = 0; nth < 1000; nth++) {
+    assertThat(reports).hasSize(many);
+    for (int nth = 0; nth < many; nth++) {
       JsonNode report = JSON.readTree(reports.get(nth));
       assertThat(report.path("title")).isEqualTo(JSON.readTree(sheets.get(nth)).path("title"));
       // A sound bake may have no cause to show.

@@ -2,6 +2,7 @@ package crumbtrail.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+
 import crumbtrail.knowledge.QuestionKind.Cost;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Workup;
@@ -150,6 +151,4 @@ class QuestionsWorthTest extends TinyKitchen {
     assertThat(new Question("a", "?", "", 0.3, Cost.BAKE_AGAIN, false).worth())
         .isCloseTo(0.05, within(1e-9));
   }
-
-
 }

@@ -1,6 +1,7 @@
 package crumbtrail.findings;
 
 import static org.assertj.core.api.Assertions.assertThat;
+
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.BakeSheet.Degree;
 import crumbtrail.sheet.BakeSheet.SeenSign;

@@ -99,8 +99,7 @@ abstract class TinyKitchen {
     return SheetReader.read(json).sheet().orElseThrow();
   }
 
-  static final BakeSheet DENSE =
-      sheet("{\"style\": \"yeast bread\", \"seen\": [\"dense crumb\"]}");
+  static final BakeSheet DENSE = sheet("{\"style\": \"yeast bread\", \"seen\": [\"dense crumb\"]}");
 
   static final BakeSheet HUMMED = sheet("{\"seen\": [\"it hummed a tune\"]}");
 
