@@ -3,6 +3,8 @@ package crumbtrail.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -51,25 +53,25 @@ class BakeSheetIT {
     open();
     visit.type("seen", "pale crust");
     visit.type("recipe", RECIPE);
-    visit.page().findElement(By.cssSelector("#pick-crust > summary")).click();
+    visit.awaited(By.cssSelector("#pick-crust > summary")).click();
     pick("sign-dark-crust", "not");
-    visit.page().findElement(By.cssSelector("button.small")).click();
+    visit.follow("button.small");
     assertThat(visit.text("#layout")).contains("62 %", "310 g");
     assertThat(visit.value("seen")).isEqualTo("pale crust");
     assertThat(visit.value("recipe")).isEqualTo(RECIPE);
     assertThat(chosen("sign-dark-crust")).isEqualTo("not");
-    assertThat(visit.page().findElement(By.id("pick-crust")).getDomAttribute("open")).isNotNull();
-    visit.page().findElement(By.cssSelector("button[type=submit]:not([formaction])")).click();
-    assertThat(visit.page().findElement(By.id("causes")).isDisplayed()).isTrue();
+    assertThat(visit.awaited(By.id("pick-crust")).getDomAttribute("open")).isNotNull();
+    visit.follow("button[type=submit]:not([formaction])");
+    assertThat(visit.awaited(By.id("causes")).isDisplayed()).isTrue();
   }
 
   @Test
   void a_sign_is_picked_by_its_picture_and_heard() throws IOException {
-    visit.page().findElement(By.cssSelector("#pick-crust > summary")).click();
+    visit.awaited(By.cssSelector("#pick-crust > summary")).click();
     visit.until(
         "performance.getEntriesByType('resource').some(r => r.name.includes('/pale-crust.svg'))");
     // The picture itself is the quickest thing to press.
-    visit.page().findElement(By.cssSelector("label.look-pale-crust")).click();
+    visit.awaited(By.cssSelector("label.look-pale-crust")).click();
     assertThat(chosen("sign-pale-crust")).isEqualTo("saw");
     assertThat(visit.text("#pick-crust > summary")).contains("1 picked");
     pick("sign-dark-crust", "not");
@@ -84,14 +86,14 @@ class BakeSheetIT {
   @Test
   void the_chosen_units_are_remembered_and_nothing_typed_is_lost() {
     visit.type("recipe", RECIPE);
-    visit.page().findElement(By.cssSelector(".units button:nth-of-type(2)")).click();
+    visit.follow(".units button:nth-of-type(2)");
     assertThat(visit.value("recipe")).isEqualTo(RECIPE);
     assertThat(visit.text("#layout")).contains("17.6 oz");
     openAllStages();
     assertThat(visit.text("#room-hint")).isEqualTo("70 F");
     visit.open("/about");
     open();
-    assertThat(visit.page().findElement(By.cssSelector(".units [aria-pressed=true]")).getText())
+    assertThat(visit.awaited(By.cssSelector(".units [aria-pressed=true]")).getText())
         .contains("oz");
     visit.open("/?units=metric");
     openAllStages();
@@ -104,20 +106,35 @@ class BakeSheetIT {
     visit.type("recipe", RECIPE);
     openAllStages();
     visit.type("room", "19 C");
-    visit.page().findElement(By.cssSelector("label[for='sign-pale-crust']")).click();
-    visit.page().navigate().refresh();
+    visit.awaited(By.cssSelector("label[for='sign-pale-crust']")).click();
+    visit.reload();
     assertThat(visit.value("seen")).isEqualTo("flat loaf");
     assertThat(visit.value("room")).isEqualTo("19 C");
     assertThat(chosen("sign-pale-crust")).isEqualTo("saw");
     assertThat(visit.text("#draft-note")).contains("is back");
     visit.until("document.querySelectorAll('#layout tbody tr').length === 4");
-    visit.page().findElement(By.cssSelector("#draft-note .afresh")).click();
+    visit.follow("#draft-note .afresh");
     assertThat(visit.value("seen")).isEmpty();
     assertThat(visit.value("recipe")).isEmpty();
-    visit.page().navigate().refresh();
+    visit.reload();
     assertThat(visit.value("seen")).isEmpty();
     assertThat(visit.text("#draft-note")).isEmpty();
     assertThat(visit.browser().console()).isEmpty();
+  }
+
+  @Test
+  void a_recipe_is_laid_out_although_the_first_answer_was_lost() {
+    visit.page().executeCdpCommand("Network.enable", Map.of());
+    block(List.of("*/layout"));
+    visit.type("recipe", RECIPE);
+    visit.until(
+        "performance.getEntriesByType('resource').some(one => one.name.endsWith('/layout'))");
+    block(List.of());
+    visit.until("document.querySelectorAll('#layout tbody tr').length === 4");
+  }
+
+  private static void block(List<String> addresses) {
+    visit.page().executeCdpCommand("Network.setBlockedURLs", Map.of("urls", addresses));
   }
 
   @Test
@@ -126,7 +143,7 @@ class BakeSheetIT {
     visit.type("recipe", RECIPE);
     visit.until("document.querySelectorAll('#layout tbody tr').length === 4");
     visit.script("document.getElementById('layout').scrollIntoView()");
-    visit.page().navigate().refresh();
+    visit.reload();
     visit.until("document.querySelectorAll('#layout tbody tr').length === 4");
     assertThat(visit.script("return window.scrollY > 0")).isEqualTo(true);
     assertThat(visit.browser().shifted()).isZero();
@@ -138,13 +155,12 @@ class BakeSheetIT {
     visit.type("seen", "flat loaf");
     visit.type("room", "warmish");
     visit.submit();
-    assertThat(visit.page().findElement(By.id("room")).getDomAttribute("aria-invalid"))
-        .isEqualTo("true");
+    assertThat(visit.awaited(By.id("room")).getDomAttribute("aria-invalid")).isEqualTo("true");
     // An older draft lies about.
     visit.script(
         "localStorage.setItem('crumbtrail-draft', JSON.stringify({seen: 'an older bake'}))");
-    visit.page().findElement(By.cssSelector("button.small")).click();
-    visit.page().findElement(By.cssSelector(".units button")).click();
+    visit.awaited(By.cssSelector("button.small")).click();
+    visit.follow(".units button");
     assertThat(visit.value("seen")).isEqualTo("flat loaf");
     assertThat(visit.value("room")).isEqualTo("warmish");
     open();
@@ -158,32 +174,32 @@ class BakeSheetIT {
     visit.type("seen", "pale crust");
     visit.submit();
     assertThat(visit.focused().getDomAttribute("class")).isEqualTo("faults");
-    assertThat(visit.page().findElement(By.id("room")).getDomAttribute("aria-describedby"))
+    assertThat(visit.awaited(By.id("room")).getDomAttribute("aria-describedby"))
         .contains("room-fault");
-    visit.page().findElement(By.linkText("Kitchen")).click();
+    visit.awaited(By.linkText("Kitchen")).click();
     assertThat(visit.focused().getDomAttribute("id")).isEqualTo("room");
   }
 
   @Test
   void one_picked_sign_is_enough() {
     openAllStages();
-    visit.page().findElement(By.cssSelector("label[for='sign-flat-loaf']")).click();
+    visit.awaited(By.cssSelector("label[for='sign-flat-loaf']")).click();
     visit.submit();
     assertThat(visit.page().findElements(By.cssSelector("#content .causes > li"))).isNotEmpty();
   }
 
   @Test
   void the_keyboard_picks_lays_out_and_sends() {
-    visit.page().findElement(By.cssSelector("#pick-crust > summary")).sendKeys(Keys.ENTER);
-    visit.page().findElement(By.name("sign-pale-crust")).sendKeys(Keys.SPACE);
+    visit.awaited(By.cssSelector("#pick-crust > summary")).sendKeys(Keys.ENTER);
+    visit.awaited(By.name("sign-pale-crust")).sendKeys(Keys.SPACE);
     assertThat(chosen("sign-pale-crust")).isEqualTo("saw");
     new Actions(visit.page()).sendKeys(Keys.ARROW_RIGHT).perform();
     assertThat(chosen("sign-pale-crust")).isEqualTo("not");
     visit.type("style", "white tin loaf");
     visit.type("seen", "dense crumb");
     // Enter looks for the cause, though other buttons stand before that one.
-    visit.page().findElement(By.id("style")).sendKeys(Keys.ENTER);
-    assertThat(visit.page().findElement(By.id("causes")).isDisplayed()).isTrue();
+    visit.leaving(() -> visit.awaited(By.id("style")).sendKeys(Keys.ENTER));
+    assertThat(visit.awaited(By.id("causes")).isDisplayed()).isTrue();
   }
 
   private static void open() {

@@ -37,7 +37,7 @@ class JourneysIT {
       visit.browser().keepPicture("journey-answered");
     }
     visit.click("details.fit > summary");
-    visit.click("form.wish button[type=submit]");
+    visit.follow("form.wish button[type=submit]");
     assertThat(visit.awaited(By.tagName("h1")).getText()).isNotBlank();
     assertThat(visit.page().findElements(By.cssSelector(".short-changes li"))).isNotEmpty();
   }
@@ -46,7 +46,7 @@ class JourneysIT {
   void a_link_carries_the_report_to_somebody_else() {
     visit.stop("report");
     List<String> causes = causes();
-    visit.click(By.linkText("A link to this report"));
+    visit.follow(By.linkText("A link to this report"));
     assertThat(visit.page().getCurrentUrl()).contains("/trace?sheet=");
     assertThat(causes()).isEqualTo(causes).isNotEmpty();
   }
@@ -55,15 +55,15 @@ class JourneysIT {
   void findings_survive_a_reload_the_way_back_and_another_language() {
     visit.stop("report");
     List<String> causes = causes();
-    visit.page().navigate().refresh();
+    visit.reload();
     assertThat(causes()).isEqualTo(causes).isNotEmpty();
     visit.click("details.fit > summary");
-    visit.click("form.wish button[type=submit]");
+    visit.follow("form.wish button[type=submit]");
     visit.awaited(By.cssSelector(".short-changes li"));
     visit.page().navigate().back();
     visit.awaited(By.id("causes"));
     assertThat(causes()).isEqualTo(causes);
-    visit.click(By.linkText("Deutsch"));
+    visit.follow(By.linkText("Deutsch"));
     visit.awaited(By.cssSelector("html[lang=de]"));
     assertThat(causes()).hasSameSizeAs(causes);
   }
@@ -71,9 +71,9 @@ class JourneysIT {
   @Test
   void a_cause_leads_to_its_page_and_on_to_a_sign() {
     visit.stop("report");
-    visit.click(".cause .more a[href^='/causes/']");
+    visit.follow(".cause .more a[href^='/causes/']");
     assertThat(visit.page().getCurrentUrl()).contains("/causes/");
-    visit.click(".leaf a[href^='/signs/']");
+    visit.follow(".leaf a[href^='/signs/']");
     assertThat(visit.page().getCurrentUrl()).contains("/signs/");
     assertThat(visit.awaited(By.tagName("h1")).getText()).isNotBlank();
   }
@@ -86,7 +86,7 @@ class JourneysIT {
     visit
         .awaited(By.id("recipe"))
         .sendKeys("500 g bread flour\n310 g water\n2 g fine salt\n5 g instant yeast");
-    visit.click("button[formaction='/precheck']");
+    visit.follow("button[formaction='/precheck']");
     assertThat(visit.awaited(By.id("causes")).getText()).isEqualTo("What may go wrong");
     assertThat(causes()).contains("too little salt");
   }
@@ -98,7 +98,7 @@ class JourneysIT {
     visit.open("/vary?bake=healthy-tin-loaf");
     visit.awaited(By.cssSelector("#turn option[value=salt]")).click();
     visit.awaited(By.id("range")).sendKeys("0..4%");
-    visit.click("main form button[type=submit]");
+    visit.follow("main form button[type=submit]");
     assertThat(visit.awaited(By.id("tipping")).isDisplayed()).isTrue();
     assertThat(visit.page().findElements(By.cssSelector("svg.picture"))).isNotEmpty();
   }
@@ -110,7 +110,7 @@ class JourneysIT {
     visit.open("/mystery?level=easy&seed=7");
     visit.click(".clues button");
     assertThat(visit.awaited(By.id("answers")).isDisplayed()).isTrue();
-    visit.click("#named + *, .send button[type=submit]:not([name])");
+    visit.follow("#named + *, .send button[type=submit]:not([name])");
     assertThat(visit.awaited(By.id("verdict")).getText()).isNotBlank();
   }
 

@@ -31,7 +31,7 @@ class LogIT {
     visit.type("label", "Journey " + scripts);
     visit.type("note", "the proofer was at 32");
     visit.click("#outcome option[value=failed]");
-    visit.click("form.keep button[type=submit]");
+    visit.follow("form.keep button[type=submit]");
     visit.says(".done", "The bake is in the log.");
     visit.says("h1", "Journey " + scripts);
     if (scripts) {
@@ -39,21 +39,21 @@ class LogIT {
     }
 
     visit.click(By.xpath("(//fieldset[@class='verdict'])[1]//label[1]"));
-    visit.click("form.judge button[type=submit]");
+    visit.follow("form.judge button[type=submit]");
     visit.says(".done", "Noted what you found out.");
 
-    visit.click(By.linkText("Bake log"));
+    visit.follow(By.linkText("Bake log"));
     visit.awaited(By.id("words")).sendKeys("proofer journey");
-    visit.click("form.search button");
+    visit.follow("form.search button");
     assertThat(visit.awaited(By.cssSelector(".bakes li")).getText())
         .contains("Journey " + scripts, "failed", "Confirmed: final proof too long");
 
-    visit.click(".bakes h2 a");
-    visit.click(By.linkText("Open the findings again"));
+    visit.follow(".bakes h2 a");
+    visit.follow(By.linkText("Open the findings again"));
     visit.says("#causes", "Likely causes");
-    visit.click(By.linkText("Back to this bake in the log"));
-    visit.click(By.linkText("Delete this bake"));
-    visit.click("main form button[type=submit]");
+    visit.follow(By.linkText("Back to this bake in the log"));
+    visit.follow(By.linkText("Delete this bake"));
+    visit.follow("main form button[type=submit]");
     visit.says(".done", "The bake is deleted.");
   }
 

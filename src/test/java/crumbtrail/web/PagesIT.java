@@ -36,7 +36,7 @@ class PagesIT {
     assertThat(causes).isNotEmpty();
     assertThat(causes.get(0).findElement(By.tagName("h3")).getText()).isNotBlank();
     assertThat(causes.get(0).findElement(By.className("sureness")).getText()).contains("%");
-    assertThat(visit.page().findElement(By.id("formula")).isDisplayed()).isTrue();
+    assertThat(visit.awaited(By.id("formula")).isDisplayed()).isTrue();
     assertThat(visit.browser().console()).isEmpty();
     visit.browser().keepPicture("report-1200");
     visit.browser().scheme("dark");
@@ -99,7 +99,7 @@ class PagesIT {
     new Actions(visit.page()).sendKeys("dense crumb").perform();
     tabTo("style");
     new Actions(visit.page()).sendKeys("white tin loaf" + Keys.ENTER).perform();
-    assertThat(visit.page().findElement(By.id("causes")).isDisplayed()).isTrue();
+    assertThat(visit.awaited(By.id("causes")).isDisplayed()).isTrue();
   }
 
   @Test
@@ -108,15 +108,14 @@ class PagesIT {
     visit.type("room", "warmish");
     visit.type("seen", "pale crust");
     visit.submit();
-    WebElement room = visit.page().findElement(By.id("room"));
+    WebElement room = visit.awaited(By.id("room"));
     assertThat(room.getDomProperty("value")).isEqualTo("warmish");
     assertThat(room.getDomAttribute("aria-invalid")).isEqualTo("true");
     assertThat(room.isDisplayed()).isTrue();
-    assertThat(visit.page().findElement(By.id("room-fault")).getText()).isNotBlank();
-    visit.page().findElement(By.linkText("Kitchen")).click();
+    assertThat(visit.awaited(By.id("room-fault")).getText()).isNotBlank();
+    visit.awaited(By.linkText("Kitchen")).click();
     assertThat(visit.page().getCurrentUrl()).endsWith("#room");
-    assertThat(visit.page().findElement(By.id("seen")).getDomProperty("value"))
-        .isEqualTo("pale crust");
+    assertThat(visit.awaited(By.id("seen")).getDomProperty("value")).isEqualTo("pale crust");
     visit.browser().keepPicture("refused-1200");
   }
 

@@ -91,7 +91,7 @@ class PaperIT {
     visit.scripts(false);
     visit.click("form[action='/next#print'] button");
     assertThat(visit.text(".slip .send")).contains("from the menu of the browser");
-    assertThat(visit.page().findElement(By.cssSelector("[data-print]")).isDisplayed()).isFalse();
+    assertThat(visit.awaited(By.cssSelector("[data-print]")).isDisplayed()).isFalse();
   }
 
   private static void openFindings(String name) throws IOException {

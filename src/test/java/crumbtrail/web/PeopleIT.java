@@ -49,7 +49,7 @@ class PeopleIT {
     logIn("Una");
     visit.says("h1", "Classes");
     visit.type("name", "Tuesday");
-    visit.click("main form.log-in button");
+    visit.follow("main form.log-in button");
     visit.says(".done", "The class is made.");
     String code = visit.text(".code");
     assertThat(code).hasSize(11);
@@ -59,7 +59,7 @@ class PeopleIT {
     // The baker has typed a whole sheet before there is an account.
     new Tour("report", "/trace", Tour.tinLoaf()).visit(visit.browser(), served);
     visit.click("#keep ~ details > summary");
-    visit.click("form.keep button[type=submit]");
+    visit.follow("form.keep button[type=submit]");
     visit.says(".done", "What you sent is not lost.");
     open("log/join");
     visit.type("code", code);
@@ -67,14 +67,14 @@ class PeopleIT {
     visit.type("password", PASSWORD);
     visit.type("again", PASSWORD);
     assertSound("join");
-    visit.click("main form.log-in button");
+    visit.follow("main form.log-in button");
     visit.says(".done", "You belong to the class now.");
     assertSound("account");
 
     new Tour("report", "/trace", Tour.tinLoaf()).visit(visit.browser(), served);
     visit.click("#keep ~ details > summary");
     visit.click(By.xpath("//select[@id='class']/option[.='Tuesday']"));
-    visit.click("form.keep button[type=submit]");
+    visit.follow("form.keep button[type=submit]");
     visit.says(".done", "The bake is in the log.");
     assertSound("bake-of-a-class");
     logOut();
@@ -82,9 +82,9 @@ class PeopleIT {
     open("log");
     logIn("Una");
     visit.click(By.xpath("//select[@id='of']/option[.='Tuesday']"));
-    visit.click("form.search button");
+    visit.follow("form.search button");
     visit.says(".bakes li", "Tin loaf, Tuesday class at the tide mill");
-    visit.click(".bakes h2 a");
+    visit.follow(".bakes h2 a");
     visit.says("h1", "Tin loaf, Tuesday class at the tide mill");
     assertThat(visit.text("main")).contains("Baked by Jon.");
     assertSound("bake-of-another");
@@ -103,11 +103,11 @@ class PeopleIT {
     visit.awaited(By.id("password"));
     visit.type("name", name);
     visit.type("password", PASSWORD);
-    visit.click("main form.log-in button");
+    visit.follow("main form.log-in button");
   }
 
   private static void logOut() {
-    visit.click(".bar form button");
+    visit.follow(".bar form button");
     visit.says(".done", "You are logged out.");
   }
 

@@ -27,7 +27,7 @@ class SheetLookIT {
   @Test
   void pictures_are_fetched_only_where_a_moment_is_opened() {
     assertThat(fetched("/pictures/")).isZero();
-    visit.page().findElement(By.cssSelector("#pick-dough > summary")).click();
+    visit.awaited(By.cssSelector("#pick-dough > summary")).click();
     visit.until(
         "performance.getEntriesByType('resource').some(r => r.name.includes('/pictures/'))");
     long shown = visit.page().findElements(By.cssSelector("#pick-dough .look")).size();

@@ -83,7 +83,7 @@ class TourPicturesIT {
         .page()
         .executeScript(
             "arguments[0].scrollIntoView({block: 'start'}); document.activeElement.blur();",
-            visit.page().findElement(By.cssSelector(css)));
+            visit.awaited(By.cssSelector(css)));
   }
 
   private static void take(String name, int width, int height) throws IOException {

@@ -9,7 +9,9 @@ import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.StoreScope;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchElementException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -55,6 +57,7 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
   @Override
   public void beforeEach(ExtensionContext context) {
     scripts(true);
+    forget();
     browser().size(1200, 900);
     browser().scheme("light");
     page().manage().deleteAllCookies();
@@ -62,13 +65,26 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
         .executeCdpCommand(
             "Storage.clearDataForOrigin",
             Map.of("origin", base(), "storageTypes", "local_storage,cookies"));
-    // A page that is left keeps its draft.
     page().get("about:blank");
     page()
         .executeCdpCommand(
             "Storage.clearDataForOrigin",
             Map.of("origin", base(), "storageTypes", "local_storage,cookies"));
     browser().console();
+  }
+
+  // A page that is left keeps its draft, and the browser may write that down after all was cleared.
+  private void forget() {
+    script(
+        """
+        try {
+          localStorage.clear();
+          sessionStorage.clear();
+          Storage.prototype.setItem = () => {};
+        } catch {
+          // No page of ours.
+        }
+        """);
   }
 
   Browser browser() {
@@ -110,10 +126,46 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
     return browser().script(script);
   }
 
-  /** Waits until a condition is true. */
+  /** Waits until a condition is true; a page that is being left answers nothing for a moment. */
   void until(String condition) {
     new WebDriverWait(page(), PATIENCE)
+        .ignoring(JavascriptException.class, NoSuchElementException.class)
+        .withMessage(() -> condition + " on " + page().getCurrentUrl() + ":\n" + state())
         .until(driver -> Boolean.TRUE.equals(script("return " + condition)));
+  }
+
+  // What a reader of a failed run would want to see.
+  private String state() {
+    return script(
+            "return document.readyState + '\\n' + (document.body?.innerText ?? '') + '\\n'"
+                + " + JSON.stringify(performance.getEntriesByType('resource')"
+                + ".map(one => [one.name, one.duration, one.responseStatus]))")
+        + "\n"
+        + browser().console();
+  }
+
+  /**
+   * Does what leads to another page, and waits until that is there: a busy browser may show the
+   * page before for a while, with the same fields on it.
+   */
+  void leaving(Runnable act) {
+    script("window.isLeft = true");
+    act.run();
+    until("!window.isLeft && document.readyState === 'complete'");
+  }
+
+  /** Presses what leads to another page, and waits for that. */
+  void follow(String css) {
+    follow(By.cssSelector(css));
+  }
+
+  void follow(By what) {
+    leaving(() -> click(what));
+  }
+
+  /** Asks for the same page once more. */
+  void reload() {
+    leaving(() -> page().navigate().refresh());
   }
 
   /** A busy browser may still show the page before, so what is to be there is waited for. */
@@ -130,7 +182,9 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
   }
 
   String text(String css) {
-    return awaited(By.cssSelector(css)).getText();
+    return new WebDriverWait(page(), PATIENCE)
+        .ignoring(StaleElementReferenceException.class)
+        .until(there -> there.findElement(By.cssSelector(css)).getText());
   }
 
   /** Waits until something says this, or begins with it; a page that is left may still be there. */
@@ -145,16 +199,16 @@ final class Visit implements BeforeAllCallback, BeforeEachCallback {
   }
 
   void type(String id, String text) {
-    page().findElement(By.id(id)).sendKeys(text);
+    awaited(By.id(id)).sendKeys(text);
   }
 
   String value(String id) {
-    return page().findElement(By.id(id)).getDomProperty("value");
+    return awaited(By.id(id)).getDomProperty("value");
   }
 
   /** Sends the bake sheet off to find the cause. */
   void submit() {
-    page().findElement(By.cssSelector(".send.first button[type=submit]")).click();
+    follow(".send.first button[type=submit]");
   }
 
   /** Opens the stages of the day; by script, since on a phone some lie under a button. */
