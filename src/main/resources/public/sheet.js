@@ -4,11 +4,14 @@
   "use strict";
 
   const PAUSE = 1500;
+  const AGAIN = 800;
+  const MOST_TRIES = 4;
   const ROOM = "crumbtrail-room";
   const form = document.querySelector("form[data-draft]");
   const panel = document.getElementById("layout");
   const status = document.getElementById("layout-said");
   let timer = 0;
+  let tries = 0;
 
   if (!form || !panel) {
     return;
@@ -55,8 +58,20 @@
     }
   }
 
+  // A recipe that is put back is not typed again, so what was lost on the way is asked for anew.
+  function askAgain() {
+    if (tries < MOST_TRIES) {
+      tries++;
+      setTimeout(() => panel.dispatchEvent(new CustomEvent("layout")), AGAIN * tries);
+    }
+  }
+
   window.addEventListener("pagehide", measure);
+  for (const lost of ["htmx:sendError", "htmx:timeout", "htmx:responseError"]) {
+    panel.addEventListener(lost, askAgain);
+  }
   panel.addEventListener("htmx:afterSwap", () => {
+    tries = 0;
     panel.style.minHeight = "";
     clearTimeout(timer);
     timer = setTimeout(tell, PAUSE);
