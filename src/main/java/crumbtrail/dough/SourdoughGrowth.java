@@ -14,6 +14,9 @@ public final class SourdoughGrowth {
   private static final Curve YEAST = new Curve(0.01238, 2.983, 0.3357, 36, 8, 10);
   private static final Curve BACTERIA = new Curve(0.1335, 1.496, 0.1891, 41, 4, 8);
 
+  private static final Tabulated YEAST_CURVE = new Tabulated(0, 45, YEAST::at);
+  private static final Tabulated BACTERIA_CURVE = new Tabulated(0, 45, BACTERIA::at);
+
   // Four parts of salt to a hundred of water stop the lactobacilli; the yeast grows at eight.
   private static final double BACTERIA_SALT = 4;
   private static final double YEAST_SALT = 10;
@@ -52,7 +55,7 @@ public final class SourdoughGrowth {
    *     above
    */
   public static double yeast(double celsius) {
-    return YEAST.at(celsius);
+    return YEAST_CURVE.at(celsius);
   }
 
   /**
@@ -62,7 +65,7 @@ public final class SourdoughGrowth {
    * @return per hour; 0 at 4 °C and below, 41 °C and above
    */
   public static double bacteria(double celsius) {
-    return BACTERIA.at(celsius);
+    return BACTERIA_CURVE.at(celsius);
   }
 
   /**

@@ -22,6 +22,7 @@ public final class YeastActivity {
   private static final double HOT_WIDTH = 2;
 
   private static final double AT_REFERENCE = raw(REFERENCE);
+  private static final Tabulated CURVE = new Tabulated(0, 60, YeastActivity::raw);
 
   private YeastActivity() {}
 
@@ -32,7 +33,7 @@ public final class YeastActivity {
    * @return 0 or more; 1 at 26 °C
    */
   public static double at(double celsius) {
-    return raw(celsius) / AT_REFERENCE;
+    return CURVE.at(celsius) / AT_REFERENCE;
   }
 
   private static double raw(double celsius) {
