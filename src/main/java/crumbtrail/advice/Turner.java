@@ -5,7 +5,7 @@ import crumbtrail.knowledge.KnobKind;
 import crumbtrail.knowledge.Remedy.Aim;
 import crumbtrail.knowledge.Style;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.workup.Workup;
+import crumbtrail.workup.Care;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -35,18 +35,34 @@ final class Turner {
 
   /** Where to set the knob; empty where turning it is of no use. */
   OptionalDouble value() {
-    OptionalDouble now =
-        knob.value(trial.sheet(), trial.workup())
-            .map(OptionalDouble::of)
-            .orElseGet(OptionalDouble::empty);
-    OptionalDouble aimed = aimed(now);
+    return value(aimed());
+  }
+
+  /**
+   * The same where it is known already where the knob meets its aim.
+   *
+   * @param aimed where it meets its aim
+   */
+  OptionalDouble value(OptionalDouble aimed) {
+    OptionalDouble now = now();
     if (aimed.isPresent() && (now.isEmpty() || rightWay(now.getAsDouble(), aimed.getAsDouble()))) {
       return aimed;
     }
     return stepped(now);
   }
 
-  private OptionalDouble aimed(OptionalDouble now) {
+  private OptionalDouble now() {
+    return knob.value(trial.sheet(), trial.workup())
+        .map(OptionalDouble::of)
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /**
+   * Where the knob meets its aim, whichever way that is; empty where there is no aim, or it is met
+   * or out of reach.
+   */
+  OptionalDouble aimed() {
+    OptionalDouble now = now();
     if (aim.to() == null) {
       return OptionalDouble.empty();
     }
@@ -119,8 +135,11 @@ final class Turner {
     DoubleUnaryOperator miss =
         value -> {
           BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
-          Workup workup = reasoning.work(turned);
-          return Knob.reading(workup, reading).map(found -> found - wanted).orElse(Double.NaN);
+          // What the dough does before the oven is known without baking it.
+          return Knob.reading(reasoning.work(turned, Care.UNBAKED), reading)
+              .or(() -> Knob.reading(reasoning.work(turned), reading))
+              .map(found -> found - wanted)
+              .orElse(Double.NaN);
         };
     double high = knob.kind().high();
     // A dough of which no yeast is told is taken for one with the usual yeast; so not from nought.

@@ -2,6 +2,7 @@ package crumbtrail.findings;
 
 import crumbtrail.rules.Evidence;
 import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Care;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Reading.Known;
 import crumbtrail.workup.Uncertain;
@@ -107,7 +108,7 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
         for (int one = 0; one < open.size(); one++) {
           drawn = open.get(one).settle(drawn, triangle(open.get(one), lots[run][one]));
         }
-        first(reasoning.standing(drawn(reasoning, drawn, workup)))
+        first(reasoning.standing(drawn(reasoning, drawn, workup, Care.DRAWN)))
             .ifPresent(key -> times.merge(key, 1, Integer::sum));
       }
     }
@@ -141,9 +142,9 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
 
   // A value is no better known for having been drawn: readings keep the standing that they have on
   // the sheet itself, and none comes in that the sheet does not have.
-  private static Workup drawn(Reasoning reasoning, BakeSheet sheet, Workup as) {
+  private static Workup drawn(Reasoning reasoning, BakeSheet sheet, Workup as, Care care) {
     Map<String, Reading> standing = byName(as);
-    Workup drawn = reasoning.work(sheet);
+    Workup drawn = reasoning.work(sheet, care);
     List<Reading> readings = new ArrayList<>();
     for (Reading reading : drawn.readings()) {
       Reading old = standing.get(reading.name());
@@ -207,8 +208,8 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
             .collect(Collectors.toSet());
     List<Matter> matters = new ArrayList<>();
     for (Uncertain one : open) {
-      Workup low = drawn(reasoning, one.settle(sheet, one.low()), workup);
-      Workup high = drawn(reasoning, one.settle(sheet, one.high()), workup);
+      Workup low = drawn(reasoning, one.settle(sheet, one.low()), workup, Care.FULL);
+      Workup high = drawn(reasoning, one.settle(sheet, one.high()), workup, Care.FULL);
       double effect = moved(reasoning.standing(low), reasoning.standing(high));
       if (effect >= LEAST) {
         matters.add(matter(one, low, high, heeded, effect));

@@ -7,6 +7,7 @@ import crumbtrail.rules.RuleBase;
 import crumbtrail.rules.RuleRun;
 import crumbtrail.rules.WrittenRule;
 import crumbtrail.sheet.BakeSheet;
+import crumbtrail.workup.Care;
 import crumbtrail.workup.Heard;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
@@ -51,6 +52,11 @@ public final class Reasoning implements AutoCloseable {
     return workups.work(sheet);
   }
 
+  /** The same with no more care of the oven than the question is worth. */
+  public Workup work(BakeSheet sheet, Care care) {
+    return workups.work(sheet, care);
+  }
+
   /** What the rules make of a workup. */
   public Findings judge(Workup workup) {
     return rank(workup, Facts.of(workup));
@@ -63,6 +69,21 @@ public final class Reasoning implements AutoCloseable {
    */
   Findings standing(Workup workup) {
     return standings.alike(workup, facts -> rank(workup, facts));
+  }
+
+  /**
+   * The same of a workup on which one sign more was looked for. No model asks what was seen, so the
+   * numbers stand as they were worked out.
+   */
+  Findings standing(Workup workup, Heard.Sign more) {
+    Set<String> seen = seen(workup);
+    if (more.seen()) {
+      seen.add(more.key());
+    }
+    return standings.with(
+        workup,
+        Facts.of(more),
+        facts -> ranking.rank(run.evidence(facts), seen, workup.style().tags(), hindsight));
   }
 
   /**

@@ -42,11 +42,13 @@ final class BakeWorkup {
   private final BakeProcess process;
   private final ReadingList readings;
   private final Set<String> told;
+  private final double grid;
 
-  private BakeWorkup(BakeProcess process, ReadingList readings, Set<String> told) {
+  private BakeWorkup(BakeProcess process, ReadingList readings, Set<String> told, Care care) {
     this.process = process;
     this.readings = readings;
     this.told = told;
+    this.grid = care.grid();
   }
 
   /**
@@ -55,12 +57,13 @@ final class BakeWorkup {
    * @param told keys of what the baker said
    * @return the curve, if time and oven are told
    */
-  static Optional<BakeCurve> work(BakeProcess process, ReadingList readings, Set<String> told) {
+  static Optional<BakeCurve> work(
+      BakeProcess process, ReadingList readings, Set<String> told, Care care) {
     List<OvenStage> stages = stages(process, readings.style());
     if (stages.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new BakeWorkup(process, readings, told).bake(stages));
+    return Optional.of(new BakeWorkup(process, readings, told, care).bake(stages));
   }
 
   private BakeCurve bake(List<OvenStage> stages) {
@@ -75,10 +78,11 @@ final class BakeWorkup {
     Loaf loaf =
         LoafShape.of(process, style)
             .apply(Math.min(inSteps(grams), 20_000))
-            .withWater(Math.max(30, near(water, WATER_STEP)));
+            .withWater(Math.max(30, near(water, grid * WATER_STEP)));
     double start = readings.get("dough at oven").map(Reading::value).orElse(PROOFED_DOUGH);
     double metres = Height.metres(process);
-    BakeCourse course = Bake.of(loaf, near(bounded(start, 0, 45), WARMTH_STEP), stages, metres);
+    BakeCourse course =
+        Bake.of(loaf, near(bounded(start, 0, 45), grid * WARMTH_STEP), stages, metres);
     boolean guessed = piece.map(p -> p.known() == Known.ASSUMED).orElse(true);
     Known known =
         guessed ? Known.ASSUMED : course.extrapolated() ? Known.EXTRAPOLATED : Known.WORKED_OUT;
@@ -168,8 +172,8 @@ final class BakeWorkup {
     return stages;
   }
 
-  private static double inSteps(double grams) {
-    return Math.exp(near(Math.log(grams), WEIGHT_STEP));
+  private double inSteps(double grams) {
+    return Math.exp(near(Math.log(grams), grid * WEIGHT_STEP));
   }
 
   private static double near(double value, double step) {

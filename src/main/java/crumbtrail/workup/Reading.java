@@ -60,6 +60,12 @@ public record Reading(
     return new Reading(name, value, low, high, known, usual, trust, scale);
   }
 
+  /** Of name and value alone, which tell nearly all readings apart; asked for very often. */
+  @Override
+  public int hashCode() {
+    return 31 * name.hashCode() + Double.hashCode(value);
+  }
+
   /** What the nought of a scale means, and so how much lies far beyond an edge. */
   public enum Scale {
     /** Nought is nothing: a quarter of an edge beyond it is far. Our choice. */

@@ -42,6 +42,15 @@ public final class SheetWorkup {
 
   /** Everything that can be worked out from the sheet; never throws for what a sheet says. */
   public Workup work(BakeSheet sheet) {
+    return work(sheet, Care.FULL);
+  }
+
+  /**
+   * The same, with as much care of the oven as the question is worth.
+   *
+   * @return without what the oven makes of the loaf, and its keeping, where nothing is baked
+   */
+  public Workup work(BakeSheet sheet, Care care) {
     Formula formula = FormulaWorker.work(sheet, pantry);
     List<String> assumptions = new ArrayList<>(formula.assumptions());
     formula
@@ -64,7 +73,7 @@ public final class SheetWorkup {
     ReadingList readings = new ReadingList(catalogue, style);
     boolean partial = heard.circumstances().stream().anyMatch(one -> one.key().equals(PARTIAL));
     formula(formula, partial, readings);
-    Courses courses = process(sheet, readings, formula, heard);
+    Courses courses = process(sheet, readings, formula, heard, care);
     return new Workup(
         style,
         formula,
@@ -99,7 +108,8 @@ public final class SheetWorkup {
 
   private record Courses(Optional<RiseCourse> rise, Optional<BakeCurve> bake) {}
 
-  private Courses process(BakeSheet sheet, ReadingList readings, Formula formula, Heard heard) {
+  private Courses process(
+      BakeSheet sheet, ReadingList readings, Formula formula, Heard heard, Care care) {
     BakeProcess process = sheet.process();
     Set<String> circumstances =
         heard.circumstances().stream().map(Heard.Circumstance::key).collect(Collectors.toSet());
@@ -110,7 +120,10 @@ public final class SheetWorkup {
     Dose dose = Dose.of(readings, formula, circumstances, grown);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
     OvenWorkup.work(process, readings);
-    Optional<BakeCurve> bake = BakeWorkup.work(process, readings, circumstances);
+    if (care == Care.UNBAKED) {
+      return new Courses(rise, Optional.empty());
+    }
+    Optional<BakeCurve> bake = BakeWorkup.work(process, readings, circumstances, care);
     KeepingWorkup.work(process, readings, circumstances);
     return new Courses(rise, bake);
   }
