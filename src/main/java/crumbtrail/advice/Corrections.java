@@ -11,8 +11,10 @@ import crumbtrail.pantry.Pantry;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetFields;
 import crumbtrail.workup.Heard;
+import crumbtrail.workup.Workup;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -48,6 +50,15 @@ public final class Corrections {
    * A sheet is tried alone, then in company, then as the next bake: the same sheet, the same trial.
    */
   private final Map<BakeSheet, Trial> trials = new HashMap<>();
+
+  // What is turned is worked out for its words, and mostly tried as it is.
+  private final Map<BakeSheet, Workup> worked = new HashMap<>();
+
+  // Several remedies of several causes turn one knob to one aim.
+  private final IdentityHashMap<Trial, Map<Turned, OptionalDouble>> turned =
+      new IdentityHashMap<>();
+
+  private record Turned(String knob, Remedy.Aim aim) {}
 
   /**
    * @param reasoning the pipeline
@@ -86,7 +97,11 @@ public final class Corrections {
 
   /** The sheet as a bake that is still to come. */
   Trial trial(BakeSheet sheet) {
-    return trials.computeIfAbsent(sheet, one -> Trial.of(reasoning, one));
+    return trials.computeIfAbsent(sheet, one -> Trial.of(reasoning, one, this::worked));
+  }
+
+  private Workup worked(BakeSheet sheet) {
+    return worked.computeIfAbsent(sheet, reasoning::work);
   }
 
   Reasoning reasoning() {
@@ -138,7 +153,7 @@ public final class Corrections {
       return Optional.empty();
     }
     Knob knob = found.get();
-    OptionalDouble value = new Turner(reasoning, trial, remedy.aim(), knob).value();
+    OptionalDouble value = turned(trial, knob, remedy.aim());
     if (value.isEmpty()) {
       boolean told = knob.value(trial.sheet(), trial.workup()).isPresent();
       return told || remedy.step() == null
@@ -146,9 +161,20 @@ public final class Corrections {
           : Optional.of(blind(trial, remedy, knob));
     }
     BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value.getAsDouble());
-    KnobWords words = new KnobWords(knob, trial, turned, reasoning.work(turned));
+    KnobWords words = new KnobWords(knob, trial, turned, worked(turned));
     String change = remedy.does() == null ? words.change(remedy.aim().step()) : remedy.does();
     return Optional.of(new Change(turned, change, words.from(), words.to(value.getAsDouble())));
+  }
+
+  private OptionalDouble turned(Trial trial, Knob knob, Remedy.Aim aim) {
+    Turner turner = new Turner(reasoning, trial, aim, knob);
+    OptionalDouble aimed =
+        turned
+            .computeIfAbsent(trial, first -> new HashMap<>())
+            .computeIfAbsent(
+                new Turned(knob.kind().key(), new Remedy.Aim(aim.until(), aim.to(), null)),
+                once -> turner.aimed());
+    return turner.value(aimed);
   }
 
   // The sheet does not say where the knob stands: which way, and how far from there.

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * A sheet before the bake: what can be worked out from it without its signs, and how likely each
@@ -33,8 +34,17 @@ record Trial(BakeSheet sheet, Workup workup, Findings findings) {
 
   /** A trial of which only the risks matter, not what speaks for them. */
   static Trial of(Reasoning reasoning, BakeSheet sheet) {
+    return of(reasoning, sheet, reasoning::work);
+  }
+
+  /**
+   * The same where some sheets are worked out already.
+   *
+   * @param work works a sheet out as the reasoning does
+   */
+  static Trial of(Reasoning reasoning, BakeSheet sheet, Function<BakeSheet, Workup> work) {
     BakeSheet unseen = Beforehand.sheet(reasoning, sheet);
-    Workup workup = reasoning.work(unseen);
+    Workup workup = work.apply(unseen);
     return new Trial(unseen, workup, reasoning.prospect(workup));
   }
 

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Findings on workups of which the rules cannot tell one from another. Of facts that are alike the
@@ -19,6 +20,8 @@ final class Alike {
   private final Sights sights;
   private final Map<List<Object>, Findings> known = new HashMap<>();
   private final Map<Object, Object> first = new HashMap<>();
+  private @Nullable Workup before;
+  private List<Object> stoodFor = List.of();
 
   Alike(Sights sights) {
     this.sights = sights;
@@ -34,14 +37,35 @@ final class Alike {
     List<Object> seen = sights.of(facts);
     Findings found = known.get(seen);
     if (found == null) {
-      List<Object> standing = new ArrayList<>(facts.size());
-      for (int one = 0; one < facts.size(); one++) {
-        Object fact = facts.get(one);
-        standing.add(first.computeIfAbsent(seen.get(one), sight -> fact));
-      }
-      found = judge.apply(standing);
+      found = judge.apply(standing(facts, seen));
       known.put(seen, found);
     }
     return found;
+  }
+
+  /**
+   * What is found on a workup with one fact more, which is asked for so once only.
+   *
+   * @param judge finds, from facts that look like those of the workup, and the one more
+   */
+  @SuppressWarnings("ReferenceEquality") // the same workup is asked about again and again
+  Findings with(Workup workup, Object more, Function<List<Object>, Findings> judge) {
+    if (before != workup) {
+      List<Object> facts = Facts.of(workup);
+      stoodFor = standing(facts, sights.of(facts));
+      before = workup;
+    }
+    List<Object> facts = new ArrayList<>(stoodFor);
+    facts.add(more);
+    return judge.apply(facts);
+  }
+
+  private List<Object> standing(List<Object> facts, List<Object> seen) {
+    List<Object> standing = new ArrayList<>(facts.size());
+    for (int one = 0; one < facts.size(); one++) {
+      Object fact = facts.get(one);
+      standing.add(first.computeIfAbsent(seen.get(one), sight -> fact));
+    }
+    return standing;
   }
 }

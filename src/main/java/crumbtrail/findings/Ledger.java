@@ -2,8 +2,10 @@ package crumbtrail.findings;
 
 import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,33 +13,55 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What was found on each cause the last time, so that only causes of which the rules now say
- * something else need be looked at again. What the rules say is the same only if it is the very
- * same list, as {@link crumbtrail.rules.RuleRun} hands it out.
+ * What was found on each cause lately, so that only causes of which the rules now say something
+ * else need be looked at again. What the rules say is the same only if it is the very same list, as
+ * {@link crumbtrail.rules.RuleRun} hands it out.
  *
  * <p>Used by one thread.
  */
 final class Ledger {
+  /** One what-if after another goes out from the same bake and comes back to it. */
+  private static final int KEPT = 3;
+
   private static final List<Evidence> NOTHING = List.of();
 
-  private final Map<String, Entry> entries = new HashMap<>();
-  private final Map<String, Weighed> weighed = new HashMap<>();
-  private final Map<String, List<String>> keys = new HashMap<>();
+  private final List<Page> pages = new ArrayList<>();
+  private final Map<String, Words> words = new HashMap<>();
   private Set<String> tags = Set.of();
   private double[] priors = {};
 
-  /** What rules said of a cause when they were last asked, and the same at its weight. */
+  /**
+   * What is kept of one cause.
+   *
+   * @param words what is said of the cause itself, then of those that it refines
+   * @param entries what was found last comes first
+   */
+  private record Page(List<Words> words, Deque<Entry> entries) {}
+
+  /** What is said of one cause now, and what was said lately at its weight, the last first. */
+  private static final class Words {
+    private final String cause;
+    private final Deque<Weighed> weighed = new ArrayDeque<>(KEPT);
+    private List<Evidence> now = NOTHING;
+
+    Words(String cause) {
+      this.cause = cause;
+    }
+  }
+
+  /** What rules said of a cause, and the same at its weight. */
   private record Weighed(List<Evidence> said, List<Evidence> weighed) {}
 
   private record Entry(double prior, List<List<Evidence>> said, Finding finding) {
-    boolean stands(double otherPrior, Map<String, List<Evidence>> heard, List<String> keys) {
+    boolean stands(double otherPrior, List<Words> words) {
       if (prior != otherPrior) {
         return false;
       }
-      for (int one = 0; one < keys.size(); one++) {
-        if (!same(said.get(one), heard.getOrDefault(keys.get(one), NOTHING))) {
+      for (int one = 0; one < said.size(); one++) {
+        if (!same(said.get(one), words.get(one).now)) {
           return false;
         }
       }
@@ -51,34 +75,60 @@ final class Ledger {
   }
 
   /**
+   * Takes down what the rules say now.
+   *
+   * @param causes the same each time
+   * @param coarser finds the causes that a cause refines, near or far
+   * @param heard what rules say, by cause
+   */
+  void hear(
+      List<Cause> causes,
+      Function<Cause, Collection<String>> coarser,
+      Map<String, List<Evidence>> heard) {
+    if (pages.isEmpty()) {
+      causes.forEach(cause -> pages.add(page(cause, coarser.apply(cause))));
+    }
+    for (Words one : words.values()) {
+      List<Evidence> now = heard.get(one.cause);
+      one.now = now == null ? NOTHING : now;
+    }
+  }
+
+  private Page page(Cause cause, Collection<String> coarser) {
+    List<Words> all = new ArrayList<>();
+    all.add(words.computeIfAbsent(cause.key(), Words::new));
+    coarser.forEach(key -> all.add(words.computeIfAbsent(key, Words::new)));
+    return new Page(all, new ArrayDeque<>(KEPT));
+  }
+
+  /**
    * What is found on a cause.
    *
+   * @param cause its place among all causes
    * @param prior its log-odds before anything is known, decibans
-   * @param heard what rules say, by cause
-   * @param coarser finds the causes that it refines, near or far
    * @param weigh gives a word its calibrated weight
    * @param find finds it out from what rules say of it and of each cause that it refines, weighed
    */
   Finding finding(
-      Cause cause,
+      int cause,
       double prior,
-      Map<String, List<Evidence>> heard,
-      Function<Cause, Collection<String>> coarser,
       UnaryOperator<Evidence> weigh,
       Function<List<List<Evidence>>, Finding> find) {
-    List<String> keys = keys(cause, coarser);
-    Entry entry = entries.get(cause.key());
-    if (entry == null || !entry.stands(prior, heard, keys)) {
-      List<List<Evidence>> said = new ArrayList<>(keys.size());
-      List<List<Evidence>> weights = new ArrayList<>(keys.size());
-      for (String key : keys) {
-        List<Evidence> words = heard.getOrDefault(key, NOTHING);
-        said.add(words);
-        weights.add(weighed(key, words, weigh));
+    Page page = pages.get(cause);
+    for (Entry entry : page.entries()) {
+      if (entry.stands(prior, page.words())) {
+        first(page.entries(), entry);
+        return entry.finding();
       }
-      entry = new Entry(prior, said, find.apply(weights));
-      entries.put(cause.key(), entry);
     }
+    List<List<Evidence>> said = new ArrayList<>(page.words().size());
+    List<List<Evidence>> weights = new ArrayList<>(page.words().size());
+    for (Words one : page.words()) {
+      said.add(one.now);
+      weights.add(weighed(one, weigh));
+    }
+    Entry entry = new Entry(prior, said, find.apply(weights));
+    keep(page.entries(), entry);
     return entry.finding();
   }
 
@@ -97,19 +147,22 @@ final class Ledger {
     return priors;
   }
 
-  private List<Evidence> weighed(String key, List<Evidence> said, UnaryOperator<Evidence> weigh) {
-    Weighed known = weighed.get(key);
-    if (known == null || !same(known.said(), said)) {
-      known = new Weighed(said, weighed(said, known, weigh));
-      weighed.put(key, known);
+  private static List<Evidence> weighed(Words words, UnaryOperator<Evidence> weigh) {
+    for (Weighed known : words.weighed) {
+      if (same(known.said(), words.now)) {
+        first(words.weighed, known);
+        return known.weighed();
+      }
     }
-    return known.weighed();
+    Weighed fresh = new Weighed(words.now, weighed(words.now, words.weighed.peekFirst(), weigh));
+    keep(words.weighed, fresh);
+    return fresh.weighed();
   }
 
   // What rules say comes in a fixed order, so that words said before are met again in one walk.
   @SuppressWarnings("ReferenceEquality") // a word that was said before is the very same one
   private static List<Evidence> weighed(
-      List<Evidence> said, Weighed before, UnaryOperator<Evidence> weigh) {
+      List<Evidence> said, @Nullable Weighed before, UnaryOperator<Evidence> weigh) {
     List<Evidence> words = new ArrayList<>(said.size());
     int at = 0;
     for (Evidence word : said) {
@@ -127,14 +180,18 @@ final class Ledger {
     return words;
   }
 
-  // Of the cause itself, then of those that it refines.
-  private List<String> keys(Cause cause, Function<Cause, Collection<String>> coarser) {
-    List<String> known = keys.get(cause.key());
-    if (known == null) {
-      known = new ArrayList<>(List.of(cause.key()));
-      known.addAll(coarser.apply(cause));
-      keys.put(cause.key(), known);
+  @SuppressWarnings("ReferenceEquality") // the very same one, which was found in there
+  private static <T> void first(Deque<T> kept, T met) {
+    if (kept.peekFirst() != met) {
+      kept.removeIf(one -> one == met);
+      kept.addFirst(met);
     }
-    return known;
+  }
+
+  private static <T> void keep(Deque<T> kept, T fresh) {
+    if (kept.size() >= KEPT) {
+      kept.removeLast();
+    }
+    kept.addFirst(fresh);
   }
 }

@@ -137,20 +137,8 @@ public final class NextQuestions {
     }
   }
 
-  // No model asks what was seen, so the numbers stand as they were worked out.
   private Findings seen(Reasoning reasoning, String sign, boolean yes) {
-    List<Heard.Sign> signs = new ArrayList<>(workup.heard().signs());
-    signs.add(new Heard.Sign(sign, yes, Degree.PLAIN, sign));
-    Heard heard = new Heard(signs, workup.heard().circumstances(), workup.heard().notUnderstood());
-    return reasoning.standing(
-        new Workup(
-            workup.style(),
-            workup.formula(),
-            workup.readings(),
-            heard,
-            workup.assumptions(),
-            workup.rise(),
-            workup.bake()));
+    return reasoning.standing(workup, new Heard.Sign(sign, yes, Degree.PLAIN, sign));
   }
 
   private void circumstances() {

@@ -87,8 +87,9 @@ public final class Ranking {
     List<Finding> unsupported = new ArrayList<>();
     List<Cause> causes = catalogue.knowledge().causes();
     double[] priors = ledger.priors(tags, () -> priors(causes, tags));
+    ledger.hear(causes, this::coarser, heard);
     for (int one = 0; one < priors.length; one++) {
-      Finding finding = finding(causes.get(one), priors[one], heard, ledger);
+      Finding finding = finding(one, priors[one], ledger);
       if (finding.supported()) {
         supported.add(finding);
       } else {
@@ -155,15 +156,12 @@ public final class Ranking {
   }
 
   // Findings on a cause hang on what was said of it and of those that it refines, and on its prior.
-  private Finding finding(
-      Cause cause, double prior, Map<String, List<Evidence>> heard, Ledger ledger) {
+  private Finding finding(int place, double prior, Ledger ledger) {
     return ledger.finding(
-        cause,
+        place,
         prior,
-        heard,
-        this::coarser,
         weights::weigh,
-        weighed -> finding(cause, prior, witnesses(weighed)));
+        weighed -> finding(catalogue.knowledge().causes().get(place), prior, witnesses(weighed)));
   }
 
   // A rival takes from a cause what both account for, the signs above all, and not what numbers and

@@ -6,9 +6,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 
 /** Finds catalogue entries by key. Immutable; safe for use by many threads. */
 public final class Catalogue {
+  /** More than all catalogues hold; what comes beyond it is written anew each time. */
+  private static final int MOST_NAMES = 10_000;
+
+  private static final Map<String, String> KEYS = new ConcurrentHashMap<>();
+  private static final Map<String, String> SPOKEN = new ConcurrentHashMap<>();
+
   private final Knowledge knowledge;
   private final Map<String, Cause> causes;
   private final Map<String, String> causeAliases = new LinkedHashMap<>();
@@ -45,12 +52,26 @@ public final class Catalogue {
 
   /** The key that rule sentences use, with spaces, as the stable key with hyphens. */
   public static String keyOf(String spoken) {
-    return spoken.trim().replace(' ', '-');
+    return remembered(KEYS, spoken, one -> one.trim().replace(' ', '-'));
   }
 
   /** The stable key as rule sentences write it. */
   public static String spoken(String key) {
-    return key.replace('-', ' ');
+    return remembered(SPOKEN, key, one -> one.replace('-', ' '));
+  }
+
+  // The same text each time, since the hash of a text is worked out once for each: every fact and
+  // every word of a rule is looked up by its name, some ten thousand times for one report.
+  private static String remembered(
+      Map<String, String> known, String text, UnaryOperator<String> write) {
+    String written = known.get(text);
+    if (written == null) {
+      written = write.apply(text);
+      if (known.size() < MOST_NAMES) {
+        known.put(text, written);
+      }
+    }
+    return written;
   }
 
   /** All catalogues as plain data. */

@@ -1,6 +1,7 @@
 package crumbtrail.rules;
 
 import crumbtrail.knowledge.Catalogue;
+import crumbtrail.workup.Heard;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.util.ArrayList;
@@ -13,14 +14,7 @@ public final class Facts {
   /** Readings, signs, circumstances and the bread, as the rules see them. */
   public static List<Object> of(Workup workup) {
     List<Object> facts = new ArrayList<>(workup.readings());
-    workup
-        .heard()
-        .signs()
-        .forEach(
-            sign ->
-                facts.add(
-                    new SignFact(
-                        Catalogue.spoken(sign.key()), sign.seen(), sign.degree(), sign.words())));
+    workup.heard().signs().forEach(sign -> facts.add(of(sign)));
     workup
         .heard()
         .circumstances()
@@ -31,6 +25,11 @@ public final class Facts {
                         Catalogue.spoken(circumstance.key()), circumstance.words())));
     facts.add(new Bread(workup.style().name(), workup.style().tags()));
     return facts;
+  }
+
+  /** A sign as the rules see it. */
+  public static SignFact of(Heard.Sign sign) {
+    return new SignFact(Catalogue.spoken(sign.key()), sign.seen(), sign.degree(), sign.words());
   }
 
   /** The name of a fact, by which rules ask for it; the bread has none. */

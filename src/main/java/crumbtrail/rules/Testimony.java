@@ -2,9 +2,11 @@ package crumbtrail.rules;
 
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.workup.Reading;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -27,6 +29,7 @@ public final class Testimony implements RuleEventListener {
   /** Sorted so that the order of firing does not show; of equals the earlier comes first. */
   private static final Comparator<Word> ORDER = Testimony::compare;
 
+  private static final int REMEMBERED = 3;
   private static final double FIRM = WrittenRule.Strength.FIRMLY.decibans();
 
   private final Map<String, Preface> prefaces;
@@ -35,6 +38,9 @@ public final class Testimony implements RuleEventListener {
 
   // Kept in order, since little of it changes from one what-if to the next.
   private final NavigableMap<String, List<Evidence>> told = new TreeMap<>();
+
+  // What-ifs go out from one bake and come back to it; so do the lists.
+  private final Map<String, Deque<List<Evidence>>> before = new HashMap<>();
   private final Set<String> changed = new HashSet<>();
   private long spoken;
 
@@ -163,8 +169,8 @@ public final class Testimony implements RuleEventListener {
   }
 
   /**
-   * What was heard, by cause, sorted. The list of a cause of which nothing new was heard since it
-   * was last asked is the very same list.
+   * What was heard, by cause, sorted. The list of a cause of which the same was heard when it was
+   * last asked, or shortly before, is the very same list.
    */
   Map<String, List<Evidence>> heard() {
     for (String cause : changed) {
@@ -177,11 +183,28 @@ public final class Testimony implements RuleEventListener {
         for (Word word : now) {
           evidence.add(word.evidence());
         }
-        told.put(cause, Collections.unmodifiableList(evidence));
+        told.put(cause, again(cause, evidence));
       }
     }
     changed.clear();
     return Collections.unmodifiableMap(new LinkedHashMap<>(told));
+  }
+
+  private List<Evidence> again(String cause, List<Evidence> evidence) {
+    Deque<List<Evidence>> lists =
+        before.computeIfAbsent(cause, first -> new ArrayDeque<>(REMEMBERED));
+    List<Evidence> told = Collections.unmodifiableList(evidence);
+    for (List<Evidence> list : lists) {
+      if (list.equals(evidence)) {
+        told = list;
+      }
+    }
+    // What was told last stands first and is forgotten last.
+    if (!lists.removeFirstOccurrence(told) && lists.size() == REMEMBERED) {
+      lists.removeLast();
+    }
+    lists.addFirst(told);
+    return told;
   }
 
   // A chain is as strong as its weakest link: the least trusted reading sets the weight.
