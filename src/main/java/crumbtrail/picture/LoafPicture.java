@@ -1,5 +1,6 @@
 package crumbtrail.picture;
 
+import crumbtrail.memory.Recent;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -14,6 +15,15 @@ import java.util.stream.Collectors;
  * @param undrawn keys of signs that were asked for and cannot be seen in it
  */
 public record LoafPicture(String svg, String title, String description, List<String> undrawn) {
+  /** More than all signs on all loaves; some ten kilobytes each. */
+  private static final int KEPT = 256;
+
+  // To draw one takes as long as a quarter of a diagnosis, and every page of findings shows some.
+  private static final Recent<Asked, LoafPicture> LATELY = new Recent<>(KEPT);
+
+  /** All that a picture hangs on. */
+  private record Asked(Look look, List<String> undrawn) {}
+
   public LoafPicture {
     undrawn = List.copyOf(undrawn);
   }
@@ -24,6 +34,11 @@ public record LoafPicture(String svg, String title, String description, List<Str
   }
 
   static LoafPicture of(Look look, List<String> undrawn) {
+    return LATELY.of(
+        new Asked(look, List.copyOf(undrawn)), asked -> draw(asked.look(), asked.undrawn()));
+  }
+
+  private static LoafPicture draw(Look look, List<String> undrawn) {
     Ink ink = new Ink();
     if (look.scene() == Scene.LOAF) {
       LoafScene.draw(ink, look);
