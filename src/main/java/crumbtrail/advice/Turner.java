@@ -6,6 +6,8 @@ import crumbtrail.knowledge.Remedy.Aim;
 import crumbtrail.knowledge.Style;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Care;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -16,10 +18,16 @@ import org.hipparchus.exception.MathRuntimeException;
 final class Turner {
   private static final int EVALUATIONS = 40;
 
+  /** Settings between the ends that are looked at where the ends do not tell. */
+  private static final int LOOKS = 9;
+
   private static final List<String> WORDS = List.of("usual", "middle", "low", "high");
 
   /** A reading is at its aim within this share of it. Our choice. */
   private static final double NEAR = 0.02;
+
+  /** A reading farther from its aim than this share of it has jumped over it. Our choice. */
+  private static final double JUMP = 0.1;
 
   private final Reasoning reasoning;
   private final Trial trial;
@@ -158,9 +166,14 @@ final class Turner {
     if (Double.isNaN(atLow)) {
       return OptionalDouble.empty();
     }
-    if (atLow * atHigh > 0) {
-      return nearest(reading, wanted, low, atLow, high, atHigh);
+    if (atLow * atHigh <= 0) {
+      return met(miss, wanted, low, high);
     }
+    OptionalDouble between = between(miss, wanted, Math.max(low, knob.kind().step()), high);
+    return between.isPresent() ? between : nearest(reading, wanted, low, atLow, high, atHigh);
+  }
+
+  private OptionalDouble met(DoubleUnaryOperator miss, double wanted, double low, double high) {
     BracketingNthOrderBrentSolver solver =
         new BracketingNthOrderBrentSolver(
             1e-4, knob.kind().step() / 4, NEAR * Math.max(0.05, Math.abs(wanted)), 4);
@@ -170,6 +183,37 @@ final class Turner {
       // A reading with a gap in it has no value that meets the aim.
       return OptionalDouble.empty();
     }
+  }
+
+  // Both ends miss the same way, and yet the aim may lie between them: with too much yeast a dough
+  // has eaten its sugar before the proof, and with a pinch of starter it counts as one of which no
+  // starter is told. What is nearest to where the knob stands is taken.
+  private OptionalDouble between(
+      DoubleUnaryOperator miss, double wanted, double from, double high) {
+    double now = now().orElse(Math.sqrt(from * high));
+    List<double[]> turns = new ArrayList<>();
+    double before = from;
+    double atBefore = miss.applyAsDouble(from);
+    for (int one = 1; one <= LOOKS; one++) {
+      double value = from * Math.pow(high / from, one / (double) LOOKS);
+      double at = miss.applyAsDouble(value);
+      if (atBefore * at <= 0) {
+        turns.add(new double[] {before, value});
+      }
+      before = value;
+      atBefore = at;
+    }
+    turns.sort(Comparator.comparingDouble(turn -> Math.abs((turn[0] + turn[1]) / 2 - now)));
+    return turns.stream()
+        .map(turn -> met(miss, wanted, turn[0], turn[1]))
+        .filter(OptionalDouble::isPresent)
+        // Across a jump the sign changes, and no value meets the aim.
+        .filter(
+            found ->
+                Math.abs(miss.applyAsDouble(found.getAsDouble()))
+                    <= JUMP * Math.max(0.05, Math.abs(wanted)))
+        .findFirst()
+        .orElseGet(OptionalDouble::empty);
   }
 
   // The aim is out of reach; as near as the knob goes, if that is much nearer than now.
