@@ -67,9 +67,14 @@
   }
 
   window.addEventListener("pagehide", measure);
-  for (const lost of ["htmx:sendError", "htmx:timeout", "htmx:responseError"]) {
-    panel.addEventListener(lost, askAgain);
-  }
+  panel.addEventListener("htmx:sendError", askAgain);
+  panel.addEventListener("htmx:timeout", askAgain);
+  panel.addEventListener("htmx:responseError", (event) => {
+    // What is refused is refused again.
+    if (event.detail.xhr.status >= 500) {
+      askAgain();
+    }
+  });
   panel.addEventListener("htmx:afterSwap", () => {
     tries = 0;
     panel.style.minHeight = "";

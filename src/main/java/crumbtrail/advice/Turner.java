@@ -19,7 +19,7 @@ final class Turner {
   private static final int EVALUATIONS = 40;
 
   /** Settings between the ends that are looked at where the ends do not tell. */
-  private static final int LOOKS = 9;
+  private static final int LOOKS = 5;
 
   private static final List<String> WORDS = List.of("usual", "middle", "low", "high");
 
