@@ -55,10 +55,9 @@ public final class Corrections {
   private final Map<BakeSheet, Workup> worked = new HashMap<>();
 
   // Several remedies of several causes turn one knob to one aim.
-  private final IdentityHashMap<Trial, Map<Turned, OptionalDouble>> turned =
-      new IdentityHashMap<>();
+  private final IdentityHashMap<Trial, Map<Sought, OptionalDouble>> met = new IdentityHashMap<>();
 
-  private record Turned(String knob, Remedy.Aim aim) {}
+  private record Sought(String knob, Remedy.Aim aim) {}
 
   /**
    * @param reasoning the pipeline
@@ -169,10 +168,9 @@ public final class Corrections {
   private OptionalDouble turned(Trial trial, Knob knob, Remedy.Aim aim) {
     Turner turner = new Turner(reasoning, trial, aim, knob);
     OptionalDouble aimed =
-        turned
-            .computeIfAbsent(trial, first -> new HashMap<>())
+        met.computeIfAbsent(trial, first -> new HashMap<>())
             .computeIfAbsent(
-                new Turned(knob.kind().key(), new Remedy.Aim(aim.until(), aim.to(), null)),
+                new Sought(knob.kind().key(), new Remedy.Aim(aim.until(), aim.to(), null)),
                 once -> turner.aimed());
     return turner.value(aimed);
   }

@@ -18,7 +18,8 @@ public record LoafPicture(String svg, String title, String description, List<Str
   /** More than all signs on all loaves; some ten kilobytes each. */
   private static final int KEPT = 256;
 
-  // To draw one takes as long as a quarter of a diagnosis, and every page of findings shows some.
+  // To draw those of a page of findings took a third as long as the diagnosis, and more by the
+  // clock.
   private static final Recent<Asked, LoafPicture> LATELY = new Recent<>(KEPT);
 
   /** All that a picture hangs on. */

@@ -57,7 +57,7 @@ record Axis(double low, double high, double start, double end, List<Double> tick
 
   /** A number as text for SVG: at most one decimal. */
   static String text1(double place) {
-    // Written out: a page has some thousand of these, and a formatter took a tenth of its time.
+    // Written out: a page has some thousand of these, and a formatter took a twentieth of its time.
     long tenths = Math.round(place * 10);
     long whole = Math.abs(tenths) / 10;
     long rest = Math.abs(tenths) % 10;
