@@ -3,30 +3,16 @@ package crumbtrail.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crumbtrail.findings.Ranking;
-import crumbtrail.findings.Reasoning;
-import crumbtrail.findings.Weights;
-import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.sheet.SheetReader;
 import crumbtrail.sheet.Stage;
-import crumbtrail.workup.SheetWorkup;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** A dough fitted to the times of its baker. */
-class ScheduleTest {
-  private static final RuleBase RULES = RuleBase.bundled();
-  private static final Reasoning REASONING =
-      new Reasoning(
-          new SheetWorkup(RULES.catalogue(), RULES.pantry()),
-          RULES,
-          new Ranking(RULES.catalogue(), Weights.of(RULES.catalogue())));
-
+class ScheduleTest extends AdviceKitchen {
   private static final BakeSheet YEASTED =
       sheet(
           """
@@ -48,11 +34,6 @@ class ScheduleTest {
           """);
 
   private final Schedule schedule = new Schedule(REASONING, RULES.catalogue(), RULES.pantry());
-
-  @AfterAll
-  static void close() {
-    REASONING.close();
-  }
 
   @Test
   void a_first_rise_of_two_hours_is_just_ripe_then_and_so_is_the_proof() {
@@ -151,14 +132,6 @@ class ScheduleTest {
     Schedule again = new Schedule(REASONING, RULES.catalogue(), RULES.pantry());
     assertThat(again.fitted(fitted, wish(120, 75, 0))).isEqualTo(fitted);
     assertThat(again.notes()).isEmpty();
-  }
-
-  private static BakeSheet sheet(String json) {
-    return SheetReader.read(json).sheet().orElseThrow();
-  }
-
-  private static double reading(BakeSheet sheet, String name) {
-    return Knob.reading(REASONING.work(sheet), name).orElseThrow();
   }
 
   private static double grams(BakeSheet sheet, String knob) {

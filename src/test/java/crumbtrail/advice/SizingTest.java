@@ -3,29 +3,16 @@ package crumbtrail.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crumbtrail.findings.Ranking;
-import crumbtrail.findings.Reasoning;
-import crumbtrail.findings.Weights;
-import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetReader;
-import crumbtrail.workup.SheetWorkup;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** A dough made larger or smaller. Sums by hand: 840 g of dough, 2.7 l of tin are 3.2 ml a gram. */
-class SizingTest {
-  private static final RuleBase RULES = RuleBase.bundled();
-  private static final Reasoning REASONING =
-      new Reasoning(
-          new SheetWorkup(RULES.catalogue(), RULES.pantry()),
-          RULES,
-          new Ranking(RULES.catalogue(), Weights.of(RULES.catalogue())));
-
+class SizingTest extends AdviceKitchen {
   private static final String LOAF =
       """
       {"style": "%s",
@@ -39,11 +26,6 @@ class SizingTest {
   private static final String TIN = "\"kind\": \"loaf tin\", \"size\": \"2.7 l\"";
 
   private final Sizing sizing = new Sizing(REASONING, RULES.catalogue(), RULES.pantry());
-
-  @AfterAll
-  static void close() {
-    REASONING.close();
-  }
 
   @Test
   void nothing_is_sized_that_nobody_wished() {
@@ -175,10 +157,6 @@ class SizingTest {
 
   private static double flour(BakeSheet sheet) {
     return REASONING.work(sheet).formula().flourGrams().value();
-  }
-
-  private static double reading(BakeSheet sheet, String name) {
-    return Knob.reading(REASONING.work(sheet), name).orElseThrow();
   }
 
   private static double minutes(BakeSheet sheet) {

@@ -3,29 +3,16 @@ package crumbtrail.advice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crumbtrail.findings.Ranking;
-import crumbtrail.findings.Reasoning;
-import crumbtrail.findings.Weights;
 import crumbtrail.knowledge.Remedy.Aim;
 import crumbtrail.knowledge.Remedy.Step;
 import crumbtrail.knowledge.Style;
-import crumbtrail.rules.RuleBase;
 import crumbtrail.sheet.BakeSheet;
 import crumbtrail.sheet.SheetReader;
-import crumbtrail.workup.SheetWorkup;
 import java.util.OptionalDouble;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 
 /** How far a knob is turned, and what it is then said to be. */
-class TurnerTest {
-  private static final RuleBase RULES = RuleBase.bundled();
-  private static final Reasoning REASONING =
-      new Reasoning(
-          new SheetWorkup(RULES.catalogue(), RULES.pantry()),
-          RULES,
-          new Ranking(RULES.catalogue(), Weights.of(RULES.catalogue())));
-
+class TurnerTest extends AdviceKitchen {
   private static final String LOAF =
       """
       {"style": "white tin loaf",
@@ -34,11 +21,6 @@ class TurnerTest {
          "bulk": [{"time": "%s min", "temperature": "25 C"}],
          "baking": {"stages": [{"time": "38 min", "oven": "%s C"}]}}}
       """;
-
-  @AfterAll
-  static void close() {
-    REASONING.close();
-  }
 
   @Test
   void a_knob_that_is_a_reading_itself_is_set_to_its_aim() {
@@ -154,9 +136,5 @@ class TurnerTest {
 
   private static OptionalDouble value(Trial trial, String knob, Aim aim) {
     return new Turner(REASONING, trial, aim, knob(knob)).value();
-  }
-
-  private static Knob knob(String key) {
-    return new Knobs(RULES.catalogue(), RULES.pantry()).named(key).orElseThrow();
   }
 }
