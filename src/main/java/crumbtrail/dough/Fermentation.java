@@ -19,7 +19,12 @@ public final class Fermentation {
 
   private static final double SHORTEST_STEP = 1;
   private static final double LONGEST_STEP = 20;
-  private static final double STEPS = 10;
+
+  /**
+   * Moments of a stay that suffice to draw it and to find the minute at which the dough is ready.
+   */
+  public static final int POINTS = 10;
+
   private static final double MOST_STEPS = 500;
 
   // Percent of flour: steps in which a dough eats more sugar than this would overshoot its last.
@@ -97,13 +102,19 @@ public final class Fermentation {
         0);
   }
 
+  /** Follows the dough through one stay, with enough points for its own sake. */
+  public List<DoughState> through(DoughState begin, Stay stay) {
+    return through(begin, stay, POINTS);
+  }
+
   /**
    * Follows the dough through one stay, or through the first week of a longer one.
    *
+   * @param points moments between first and last at least
    * @return the dough at moments of the stay, the first and the last included
    */
-  public List<DoughState> through(DoughState begin, Stay stay) {
-    return until(begin, stay, Double.POSITIVE_INFINITY);
+  public List<DoughState> through(DoughState begin, Stay stay, int points) {
+    return until(begin, stay, Double.POSITIVE_INFINITY, points);
   }
 
   /**
@@ -114,9 +125,13 @@ public final class Fermentation {
    *     the end of the stay
    */
   List<DoughState> until(DoughState begin, Stay stay, double gas) {
+    return until(begin, stay, gas, POINTS);
+  }
+
+  private List<DoughState> until(DoughState begin, Stay stay, double gas, int points) {
     List<DoughState> states = new ArrayList<>();
     states.add(begin);
-    Walk walk = new Walk(begin, stay);
+    Walk walk = new Walk(begin, stay, points);
     boolean ready = false;
     while (walk.goesOn() && !ready) {
       walk.step();
@@ -132,7 +147,7 @@ public final class Fermentation {
     if (stay.minutes() <= 0) {
       return begin;
     }
-    Walk walk = new Walk(begin, stay);
+    Walk walk = new Walk(begin, stay, 1);
     while (walk.goesOn()) {
       walk.step();
     }
@@ -147,10 +162,10 @@ public final class Fermentation {
     private final double[] now;
     private double minute;
 
-    Walk(DoughState begin, Stay stay) {
+    Walk(DoughState begin, Stay stay, int fewest) {
       flow = new Flow(gassing, hold, mix, begin, stay);
       end = Math.min(LONGEST_STAY, stay.minutes());
-      length = Fermentation.this.step(begin, stay);
+      length = Fermentation.this.step(begin, stay, fewest);
       now = flow.initial();
     }
 
@@ -169,13 +184,16 @@ public final class Fermentation {
     }
   }
 
-  private double step(DoughState begin, Stay stay) {
+  // With steps no longer than the dough takes to follow its place a random stay of 4,000 is off by
+  // 0.01 % on average and by 0.9 % at worst (small cold pieces, when little gas is made).
+  private double step(DoughState begin, Stay stay, int fewest) {
     double warmest = Math.max(begin.celsius(), stay.celsius());
     double gas =
         gassing.rate(begin.yeast(), begin.starter(), FLOUR_SUGAR, YeastActivity.at(warmest));
     double hungry = 60 * SUGAR_A_STEP / Math.max(1e-3, gassing.sugarFor(gas));
-    double longest = Math.min(LONGEST_STEP, Math.max(hungry, stay.minutes() / MOST_STEPS));
-    return Math.max(SHORTEST_STEP, Math.min(longest, stay.minutes() / STEPS));
+    double followed = Math.min(LONGEST_STEP, stay.lag());
+    double longest = Math.min(followed, Math.max(hungry, stay.minutes() / MOST_STEPS));
+    return Math.max(SHORTEST_STEP, Math.min(longest, stay.minutes() / fewest));
   }
 
   /** Volume after the oven of a dough that goes into it so, cm³ for 100 g of flour. */

@@ -46,6 +46,7 @@ final class Flow {
   private double askedMinute = Double.NaN;
   private double askedCelsius;
   private double askedActivity;
+  private double askedWarmth;
   private double askedGrowth;
 
   Flow(Gassing gassing, GasHold hold, DoughMix mix, DoughState begin, Fermentation.Stay stay) {
@@ -108,9 +109,9 @@ final class Flow {
       askedMinute = minute;
       askedCelsius = celsius(minute);
       askedActivity = YeastActivity.at(askedCelsius);
+      askedWarmth = YeastGrowth.warmth(askedCelsius);
       askedGrowth = begin.starter() == 0 ? 0 : YeastGrowth.ofSourdough(askedCelsius);
     }
-    double celsius = askedCelsius;
     double activity = askedActivity;
     double awake = 1 - ASLEEP * Math.exp(-now[AGE] / WAKING_HOURS);
     double gas = gassing.rate(now[YEAST] * awake, now[STARTER], now[SUGAR], activity);
@@ -118,7 +119,7 @@ final class Flow {
     double most = hold.most(strain(now));
     double leak = LEAK_PER_HOUR * Math.max(0, now[HELD] - most);
 
-    perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], celsius) / 60;
+    perMinute[YEAST] = YeastGrowth.inDough(now[YEAST], now[AGE], askedWarmth) / 60;
     perMinute[STARTER] = askedGrowth * now[STARTER] * Gassing.fed(now[SUGAR]) / WELL_FED / 60;
     perMinute[AGE] = activity / 60;
     perMinute[SUGAR] = (split - gassing.sugarFor(gas)) / 60;

@@ -22,20 +22,28 @@ final class YeastGrowth {
   private YeastGrowth() {}
 
   /**
+   * How fast baker's yeast grows at a temperature, 1 at the 27 °C of the published counts.
+   *
+   * @param celsius dough temperature
+   */
+  static double warmth(double celsius) {
+    return CardinalGrowth.at(celsius) / WARM;
+  }
+
+  /**
    * Growth of baker's yeast in dough.
    *
    * @param yeast percent of flour, as instant
    * @param age hours at 26 °C, or their equal
-   * @param celsius dough temperature
+   * @param warmth of the dough, see {@link #warmth}
    * @return percent of flour an hour
    */
-  static double inDough(double yeast, double age, double celsius) {
+  static double inDough(double yeast, double age, double warmth) {
     double hours = age / LAG_HOURS;
     double late = hours * hours * hours * hours * hours * hours;
     double begun = late / (1 + late);
     double room = Math.max(0, 1 - yeast / FULL);
-    double warm = CardinalGrowth.at(celsius) / WARM;
-    return PER_HOUR * warm * begun * room * yeast;
+    return PER_HOUR * warmth * begun * room * yeast;
   }
 
   /**

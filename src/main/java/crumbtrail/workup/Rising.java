@@ -29,8 +29,10 @@ record Rising(
     List<DoughState> all = new ArrayList<>();
     DoughState state = begin;
     DoughState end = begin;
+    // Folds cut a rise into stays, which are drawn as one.
+    int points = Math.max(2, Fermentation.POINTS / plan.size());
     for (RisePlan.Step step : plan) {
-      List<DoughState> states = fermentation.through(state, step.stay());
+      List<DoughState> states = fermentation.through(state, step.stay(), points);
       steps.add(states);
       all.addAll(states);
       end = states.get(states.size() - 1);

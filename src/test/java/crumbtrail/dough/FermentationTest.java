@@ -182,6 +182,28 @@ class FermentationTest {
     assertThat(beside).isCloseTo(here, within(0.005 * here + 0.01));
   }
 
+  /** The same equations in steps of a minute. */
+  @Property(tries = 300)
+  void long_steps_end_where_short_ones_do(
+      @ForAll @DoubleRange(min = 0.1, max = 3) double yeast,
+      @ForAll @DoubleRange(min = 18, max = 32) double start,
+      @ForAll @DoubleRange(min = 4, max = 35) double place,
+      @ForAll @DoubleRange(min = 10, max = 160) double lag,
+      @ForAll @DoubleRange(min = 20, max = 1200) double minutes) {
+    Fermentation fermentation = new Fermentation(Doughs.plain(yeast));
+    DoughState begin = fermentation.start(start);
+    Stay stay = new Stay(minutes, place, lag);
+
+    List<DoughState> fine = fermentation.through(begin, stay, 10_000);
+    DoughState end = fine.get(fine.size() - 1);
+    DoughState coarse = fermentation.after(begin, stay);
+
+    assertThat(coarse.minute()).isEqualTo(end.minute());
+    assertThat(coarse.made()).isCloseTo(end.made(), within(0.01 * Math.max(1, end.made())));
+    assertThat(coarse.held()).isCloseTo(end.held(), within(0.01 * Math.max(1, end.held())));
+    assertThat(coarse.sugar()).isCloseTo(end.sugar(), within(0.02));
+  }
+
   @Test
   void readiness_is_found_within_a_stay_and_after_it() {
     Fermentation fermentation = new Fermentation(USUAL);
