@@ -42,20 +42,20 @@ final class BakeWorkup {
   private final BakeProcess process;
   private final ReadingList readings;
   private final Set<String> told;
-  private final double grid;
+  private final Care care;
 
   private BakeWorkup(BakeProcess process, ReadingList readings, Set<String> told, Care care) {
     this.process = process;
     this.readings = readings;
     this.told = told;
-    this.grid = care.grid();
+    this.care = care;
   }
 
   /**
    * Puts the readings.
    *
    * @param told keys of what the baker said
-   * @return the curve, if time and oven are told
+   * @return the curve, if time and oven are told and it is drawn
    */
   static Optional<BakeCurve> work(
       BakeProcess process, ReadingList readings, Set<String> told, Care care) {
@@ -63,10 +63,10 @@ final class BakeWorkup {
     if (stages.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(new BakeWorkup(process, readings, told, care).bake(stages));
+    return new BakeWorkup(process, readings, told, care).bake(stages);
   }
 
-  private BakeCurve bake(List<OvenStage> stages) {
+  private Optional<BakeCurve> bake(List<OvenStage> stages) {
     Style style = readings.style();
     Optional<Reading> piece = readings.get("piece weight").filter(p -> p.value() >= 20);
     double grams =
@@ -78,19 +78,23 @@ final class BakeWorkup {
     Loaf loaf =
         LoafShape.of(process, style)
             .apply(Math.min(inSteps(grams), 20_000))
-            .withWater(Math.max(30, near(water, grid * WATER_STEP)));
+            .withWater(Math.max(30, near(water, care.grid() * WATER_STEP)));
     double start = readings.get("dough at oven").map(Reading::value).orElse(PROOFED_DOUGH);
     double metres = Height.metres(process);
     BakeCourse course =
-        Bake.of(loaf, near(bounded(start, 0, 45), grid * WARMTH_STEP), stages, metres);
+        Bake.of(loaf, near(bounded(start, 0, 45), care.grid() * WARMTH_STEP), stages, metres);
     boolean guessed = piece.map(p -> p.known() == Known.ASSUMED).orElse(true);
     Known known =
         guessed ? Known.ASSUMED : course.extrapolated() ? Known.EXTRAPOLATED : Known.WORKED_OUT;
     put(course, stages, known);
     cut(course, known);
+    return care.drawsCourses() ? Optional.of(curve(course, metres, known)) : Optional.empty();
+  }
+
+  private BakeCurve curve(BakeCourse course, double metres, Known known) {
     double wanted =
         Math.min(
-            style.range("core temperature").map(Style.Range::low).orElse(USUAL_CORE),
+            readings.style().range("core temperature").map(Style.Range::low).orElse(USUAL_CORE),
             Boiling.at(metres) - BELOW_BOILING);
     return new BakeCurve(
         course.points().stream()
@@ -173,7 +177,7 @@ final class BakeWorkup {
   }
 
   private double inSteps(double grams) {
-    return Math.exp(near(Math.log(grams), grid * WEIGHT_STEP));
+    return Math.exp(near(Math.log(grams), care.grid() * WEIGHT_STEP));
   }
 
   private static double near(double value, double step) {

@@ -1,8 +1,11 @@
 package crumbtrail.workup;
 
-/** How much care a workup takes of the oven, whose model is by far the dearest. */
+/**
+ * How much care a workup takes of the oven, whose model is by far the dearest, and whether it draws
+ * the courses of rise and bake.
+ */
 public enum Care {
-  /** As the report shows it. */
+  /** As the report shows it, courses and all. */
   FULL(1),
   /**
    * As one of some hundred draws: pieces that differ by a fiftieth of their weight, by two points
@@ -22,5 +25,10 @@ public enum Care {
   /** How much wider the grid of pieces is than that of the report; 0 where nothing is baked. */
   double grid() {
     return grid;
+  }
+
+  /** Whether the courses are drawn, at which nobody but the reader of the report looks. */
+  boolean drawsCourses() {
+    return this == FULL;
   }
 }

@@ -53,15 +53,16 @@ final class RiseWorkup {
    * Puts the readings of both rises.
    *
    * @param circumstances keys of what the baker said
+   * @param care whether to draw its course
    * @return the course of the rise, if there is one to draw
    */
   static Optional<RiseCourse> work(
-      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances) {
+      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances, Care care) {
     RiseTimes.work(process, readings);
     if (!dose.mix().leaven().raises() || scalding(process)) {
       return Optional.empty();
     }
-    return new RiseWorkup(process, readings, dose, circumstances).rises();
+    return new RiseWorkup(process, readings, dose, circumstances).rises(care);
   }
 
   // Hot liquid may have killed the yeast; how ripe the dough was can then not be reckoned from the
@@ -70,7 +71,7 @@ final class RiseWorkup {
     return process.temperatures().liquid().filter(liquid -> liquid.value() >= SCALDING).isPresent();
   }
 
-  private Optional<RiseCourse> rises() {
+  private Optional<RiseCourse> rises(Care care) {
     boolean sourdough = fermentation.mostlyStarter();
     DoughState begin = fermentation.start(start);
     double bulkGas = Readiness.bulkGas(dose.mix(), wantedBulk(sourdough), plan.knockedBack());
@@ -95,7 +96,9 @@ final class RiseWorkup {
         SourWorkup.work(readings, dose, steps, known);
       }
     }
-    return RiseDrawing.of(dose.mix(), plan, bulk, proof, spread.known(plan.all()));
+    return care.drawsCourses()
+        ? RiseDrawing.of(dose.mix(), plan, bulk, proof, spread.known(plan.all()))
+        : Optional.empty();
   }
 
   private void put(String name, Rising rising, List<RisePlan.Step> steps, boolean blind) {

@@ -48,7 +48,8 @@ public final class SheetWorkup {
   /**
    * The same, with as much care of the oven as the question is worth.
    *
-   * @return without what the oven makes of the loaf, and its keeping, where nothing is baked
+   * @return with courses only at full care; without what the oven makes of the loaf, and its
+   *     keeping, where nothing is baked
    */
   public Workup work(BakeSheet sheet, Care care) {
     Formula formula = FormulaWorker.work(sheet, pantry);
@@ -118,7 +119,7 @@ public final class SheetWorkup {
     MixingWorkup.work(process, readings);
     double grown = PrefermentWorkup.work(sheet, formula, pantry, readings);
     Dose dose = Dose.of(readings, formula, circumstances, grown);
-    Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances);
+    Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances, care);
     OvenWorkup.work(process, readings);
     if (care == Care.UNBAKED) {
       return new Courses(rise, Optional.empty());
