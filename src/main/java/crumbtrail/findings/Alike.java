@@ -43,21 +43,15 @@ final class Alike {
     return found;
   }
 
-  /**
-   * What is found on a workup with one fact more, which is asked for so once only.
-   *
-   * @param judge finds, from facts that look like those of the workup, and the one more
-   */
+  /** Facts that look to the rules like those of a workup. */
   @SuppressWarnings("ReferenceEquality") // the same workup is asked about again and again
-  Findings with(Workup workup, Object more, Function<List<Object>, Findings> judge) {
+  List<Object> facts(Workup workup) {
     if (before != workup) {
       List<Object> facts = Facts.of(workup);
       stoodFor = standing(facts, sights.of(facts));
       before = workup;
     }
-    List<Object> facts = new ArrayList<>(stoodFor);
-    facts.add(more);
-    return judge.apply(facts);
+    return stoodFor;
   }
 
   private List<Object> standing(List<Object> facts, List<Object> seen) {

@@ -25,16 +25,17 @@ final class Beliefs {
   static Beliefs of(List<Cause> causes, Findings findings) {
     Map<String, Double> ranked = new HashMap<>(findings.unspoken());
     findings.ranked().forEach(one -> ranked.put(one.cause().key(), one.probability()));
-    double[] probabilities = new double[causes.size()];
-    for (int cause = 0; cause < probabilities.length; cause++) {
-      double probability = ranked.getOrDefault(causes.get(cause).key(), 0.0);
-      probabilities[cause] = Math.min(1 - SURE, Math.max(SURE, probability));
-    }
-    return new Beliefs(probabilities);
+    return of(
+        causes.stream().mapToDouble(cause -> ranked.getOrDefault(cause.key(), 0.0)).toArray());
   }
 
+  /** Beliefs that nothing more could make quite sure. */
   static Beliefs of(double... probabilities) {
-    return new Beliefs(probabilities);
+    double[] unsure = probabilities.clone();
+    for (int cause = 0; cause < unsure.length; cause++) {
+      unsure[cause] = Math.min(1 - SURE, Math.max(SURE, unsure[cause]));
+    }
+    return new Beliefs(unsure);
   }
 
   /**

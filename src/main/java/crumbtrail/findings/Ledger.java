@@ -55,6 +55,19 @@ final class Ledger {
   /** What rules said of a cause, and the same at its weight. */
   private record Weighed(List<Evidence> said, List<Evidence> weighed) {}
 
+  /** Finds out what is to be found on a cause. */
+  @FunctionalInterface
+  interface Find {
+    /**
+     * What is found.
+     *
+     * @param cause its place among all causes
+     * @param prior its log-odds before anything is known, decibans
+     * @param weighed what rules say of it and of each cause that it refines
+     */
+    Finding on(int cause, double prior, List<List<Evidence>> weighed);
+  }
+
   private record Entry(double prior, List<List<Evidence>> said, Finding finding) {
     boolean stands(double otherPrior, List<Words> words) {
       if (prior != otherPrior) {
@@ -107,13 +120,9 @@ final class Ledger {
    * @param cause its place among all causes
    * @param prior its log-odds before anything is known, decibans
    * @param weigh gives a word its calibrated weight
-   * @param find finds it out from what rules say of it and of each cause that it refines, weighed
+   * @param find finds it out
    */
-  Finding finding(
-      int cause,
-      double prior,
-      UnaryOperator<Evidence> weigh,
-      Function<List<List<Evidence>>, Finding> find) {
+  Finding finding(int cause, double prior, UnaryOperator<Evidence> weigh, Find find) {
     Page page = pages.get(cause);
     for (Entry entry : page.entries()) {
       if (entry.stands(prior, page.words())) {
@@ -127,7 +136,7 @@ final class Ledger {
       said.add(one.now);
       weights.add(weighed(one, weigh));
     }
-    Entry entry = new Entry(prior, said, find.apply(weights));
+    Entry entry = new Entry(prior, said, find.on(cause, prior, weights));
     keep(page.entries(), entry);
     return entry.finding();
   }

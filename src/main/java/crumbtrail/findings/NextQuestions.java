@@ -24,6 +24,7 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * What to look at next. Each question that is still open is put to the pipeline with each of its
@@ -39,6 +40,9 @@ public final class NextQuestions {
   /** The causes between which a question is to decide: the first in the ranking. */
   private static final int LEADING = 8;
 
+  /** How many signs are tried in one run of the rules: few enough for two to share them. */
+  private static final int TOGETHER = 8;
+
   /** An amount is below what is usual, usual, or above it (our choice). */
   private static final double[] LOW_USUAL_HIGH = {0.25, 0.5, 0.25};
 
@@ -46,6 +50,7 @@ public final class NextQuestions {
   private static final double OUTSIDE = 0.75;
 
   private final Function<String, List<WrittenRule>> rulesOn;
+  private final Predicate<String> mindsAbsence;
   private final Catalogue catalogue;
   private final BakeSheet sheet;
   private final Workup workup;
@@ -53,7 +58,7 @@ public final class NextQuestions {
   private final Set<String> concerned = new HashSet<>();
   private final Beliefs now;
   private final Set<String> answered = new HashSet<>();
-  private final Queue<Function<Reasoning, Optional<Question>>> open = new ConcurrentLinkedQueue<>();
+  private final Queue<Function<Reasoning, List<Question>>> open = new ConcurrentLinkedQueue<>();
   private final Queue<Question> worth = new ConcurrentLinkedQueue<>();
 
   /**
@@ -65,6 +70,7 @@ public final class NextQuestions {
   public NextQuestions(
       Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings, Set<String> passed) {
     this.rulesOn = reasoning::rulesOn;
+    this.mindsAbsence = reasoning::mindsAbsence;
     this.catalogue = reasoning.catalogue();
     this.sheet = sheet;
     this.workup = workup;
@@ -103,9 +109,9 @@ public final class NextQuestions {
 
   /** Weighs questions for as long as there are any that nobody else has begun. */
   public void weigh(Reasoning reasoning) {
-    Function<Reasoning, Optional<Question>> next = open.poll();
+    Function<Reasoning, List<Question>> next = open.poll();
     while (next != null) {
-      next.apply(reasoning).ifPresent(worth::add);
+      worth.addAll(next.apply(reasoning));
       next = open.poll();
     }
   }
@@ -119,26 +125,66 @@ public final class NextQuestions {
         .toList();
   }
 
+  // Signs that no rule misses while nothing is said of them are tried a handful at a time.
   private void signs() {
+    List<Tried> together = new ArrayList<>();
     for (SignKind sign : catalogue.knowledge().signs()) {
       QuestionKind kind = catalogue.question(sign.key()).orElseGet(() -> QuestionKind.plain(sign));
       if (open(kind) && bears(sign.key())) {
-        open.add(
-            reasoning ->
-                worth(
-                    kind,
-                    kind.how() == null ? sign.look() : kind.how(),
-                    kind.cost() == null ? Cost.of(sign.place()) : kind.cost(),
-                    yesNo(kind),
-                    List.of(
-                        beliefs(seen(reasoning, sign.key(), true)),
-                        heedsNo(sign.key()) ? beliefs(seen(reasoning, sign.key(), false)) : now)));
+        Tried tried = new Tried(sign, kind, heedsNo(sign.key()));
+        if (mindsAbsence.test(sign.key())) {
+          open.add(reasoning -> alone(reasoning, tried));
+        } else {
+          together.add(tried);
+        }
       }
+    }
+    for (int from = 0; from < together.size(); from += TOGETHER) {
+      List<Tried> some = together.subList(from, Math.min(together.size(), from + TOGETHER));
+      open.add(reasoning -> together(reasoning, some));
     }
   }
 
-  private Findings seen(Reasoning reasoning, String sign, boolean yes) {
-    return reasoning.standing(workup, new Heard.Sign(sign, yes, Degree.PLAIN, sign));
+  /** A sign that is asked about, and whether a no to it says anything. */
+  private record Tried(SignKind sign, QuestionKind kind, boolean heedsNo) {
+    List<Heard.Sign> answers() {
+      return heedsNo ? List.of(seen(true), seen(false)) : List.of(seen(true));
+    }
+
+    private Heard.Sign seen(boolean yes) {
+      return new Heard.Sign(sign.key(), yes, Degree.PLAIN, sign.key());
+    }
+  }
+
+  private List<Question> alone(Reasoning reasoning, Tried tried) {
+    return worth(
+        tried,
+        tried.answers().stream()
+            .flatMap(answer -> reasoning.beliefs(workup, List.of(answer), causes).stream())
+            .toList());
+  }
+
+  private List<Question> together(Reasoning reasoning, List<Tried> some) {
+    List<Heard.Sign> answers = some.stream().flatMap(one -> one.answers().stream()).toList();
+    List<Beliefs> all = reasoning.beliefs(workup, answers, causes);
+    List<Question> worth = new ArrayList<>();
+    int from = 0;
+    for (Tried tried : some) {
+      int to = from + tried.answers().size();
+      worth.addAll(worth(tried, all.subList(from, to)));
+      from = to;
+    }
+    return worth;
+  }
+
+  private List<Question> worth(Tried tried, List<Beliefs> answers) {
+    QuestionKind kind = tried.kind();
+    return worth(
+        kind,
+        kind.how() == null ? tried.sign().look() : kind.how(),
+        kind.cost() == null ? Cost.of(tried.sign().place()) : kind.cost(),
+        yesNo(kind),
+        List.of(answers.get(0), tried.heedsNo() ? answers.get(1) : now));
   }
 
   private void circumstances() {
@@ -151,7 +197,7 @@ public final class NextQuestions {
     }
   }
 
-  private Optional<Question> circumstance(Reasoning reasoning, QuestionKind kind) {
+  private List<Question> circumstance(Reasoning reasoning, QuestionKind kind) {
     Beliefs yes = beliefs(answered(reasoning, answer(kind, true)));
     Beliefs no = kind.no() == null ? now : beliefs(answered(reasoning, answer(kind, false)));
     return worth(kind, kind.how(), kind.cost(), yesNo(kind), List.of(yes, no));
@@ -177,7 +223,7 @@ public final class NextQuestions {
     }
   }
 
-  private Optional<Question> reading(
+  private List<Question> reading(
       Reasoning reasoning, QuestionKind kind, ReadingKind reading, Style.Range usual) {
     double width = Math.max(usual.high() - usual.low(), 0.1 * Math.abs(usual.high()));
     double[] amounts = {
@@ -193,7 +239,7 @@ public final class NextQuestions {
     }
     return answers.size() == amounts.length
         ? worth(kind, kind.how(), kind.cost(), LOW_USUAL_HIGH, answers)
-        : Optional.empty();
+        : List.of();
   }
 
   // A question that no rule ties to a leading cause, or to a coarser form of one, is not tried.
@@ -245,13 +291,12 @@ public final class NextQuestions {
                 one -> one.name().equals(key) && one.known() != Known.ASSUMED && one.value() > 0);
   }
 
-  private Optional<Question> worth(
+  private List<Question> worth(
       QuestionKind kind, String how, Cost cost, double[] shares, List<Beliefs> answers) {
     double bits = now.bits(shares, answers);
     return bits < LEAST_BITS
-        ? Optional.empty()
-        : Optional.of(
-            new Question(kind.about(), kind.ask(), how, bits, cost, kind.field() != null));
+        ? List.of()
+        : List.of(new Question(kind.about(), kind.ask(), how, bits, cost, kind.field() != null));
   }
 
   private Beliefs beliefs(Findings findings) {

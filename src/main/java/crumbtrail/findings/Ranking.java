@@ -3,6 +3,7 @@ package crumbtrail.findings;
 import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
+import crumbtrail.rules.Facts;
 import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,8 +14,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Ranks causes by weight of evidence (I. J. Good): prior log-odds plus the decibans of each
@@ -34,13 +38,22 @@ public final class Ranking {
   private static final Comparator<Evidence> STRONGEST_FIRST =
       Comparator.comparingDouble((Evidence one) -> -Math.abs(one.decibans()))
           .thenComparing(Evidence::rule)
-          .thenComparing(one -> one.facts().toString());
+          .thenComparing(Evidence::facts, Facts::compare);
 
   private static final Comparator<Evidence> FOR_BEFORE_AGAINST =
       Comparator.comparingDouble(Evidence::decibans).reversed().thenComparing(STRONGEST_FIRST);
 
+  private static final Comparator<Finding> WEIGHTIEST_FIRST =
+      Comparator.comparingDouble(Finding::decibans)
+          .reversed()
+          .thenComparing(finding -> finding.cause().key());
+
   private final Catalogue catalogue;
   private final Weights weights;
+  private final UnaryOperator<Evidence> weigh;
+  private final Ledger.Find find;
+  // Found out when first asked for; by two threads at worst.
+  private volatile @Nullable Ranking beforehand;
 
   /**
    * @param weights what the words of rules weigh
@@ -48,11 +61,18 @@ public final class Ranking {
   public Ranking(Catalogue catalogue, Weights weights) {
     this.catalogue = catalogue;
     this.weights = weights;
+    this.weigh = weights::weigh;
+    this.find = this::finding;
   }
 
   /** The same ranking for a bake that is still to come. */
   Ranking beforehand() {
-    return new Ranking(catalogue, weights.with(weights.calibration().beforehand()));
+    Ranking known = beforehand;
+    if (known == null) {
+      known = new Ranking(catalogue, weights.with(weights.calibration().beforehand()));
+      beforehand = known;
+    }
+    return known;
   }
 
   /** Ranks every cause of the catalogue, for a bread of no particular style. */
@@ -83,29 +103,60 @@ public final class Ranking {
    */
   Findings rank(
       Map<String, List<Evidence>> heard, Set<String> seen, Collection<String> tags, Ledger ledger) {
+    Order order = order(heard, tags, ledger);
+    List<Finding> ranked = believed(order.supported());
+    Set<String> unexplained = new TreeSet<>(seen);
+    for (Finding finding : ranked) {
+      finding.explains().forEach(unexplained::remove);
+    }
+    return new Findings(ranked, List.copyOf(unexplained), unspoken(order, every -> true));
+  }
+
+  /** The same where nothing is asked but how likely some causes are. */
+  Beliefs beliefs(
+      List<Cause> causes,
+      Map<String, List<Evidence>> heard,
+      Collection<String> tags,
+      Ledger ledger) {
+    Order order = order(heard, tags, ledger);
+    Map<String, Double> probabilities = new HashMap<>();
+    Set<String> wanted = causes.stream().map(Cause::key).collect(Collectors.toSet());
+    believe(
+        order.supported(),
+        (finding, probability) -> {
+          if (wanted.remove(finding.cause().key())) {
+            probabilities.put(finding.cause().key(), probability);
+          }
+          return !wanted.isEmpty();
+        });
+    if (!wanted.isEmpty()) {
+      probabilities.putAll(unspoken(order, wanted::contains));
+    }
+    return Beliefs.of(
+        causes.stream()
+            .mapToDouble(cause -> probabilities.getOrDefault(cause.key(), 0.0))
+            .toArray());
+  }
+
+  /** Causes for which anything speaks, the weightiest first, and the others. */
+  private record Order(List<Finding> supported, List<Finding> unsupported) {}
+
+  private Order order(Map<String, List<Evidence>> heard, Collection<String> tags, Ledger ledger) {
     List<Finding> supported = new ArrayList<>();
     List<Finding> unsupported = new ArrayList<>();
     List<Cause> causes = catalogue.knowledge().causes();
     double[] priors = ledger.priors(tags, () -> priors(causes, tags));
     ledger.hear(causes, this::coarser, heard);
     for (int one = 0; one < priors.length; one++) {
-      Finding finding = finding(one, priors[one], ledger);
+      Finding finding = ledger.finding(one, priors[one], weigh, find);
       if (finding.supported()) {
         supported.add(finding);
       } else {
         unsupported.add(finding);
       }
     }
-    supported.sort(
-        Comparator.comparingDouble(Finding::decibans)
-            .reversed()
-            .thenComparing(finding -> finding.cause().key()));
-    List<Finding> ranked = believed(supported);
-    Set<String> unexplained = new TreeSet<>(seen);
-    for (Finding finding : ranked) {
-      finding.explains().forEach(unexplained::remove);
-    }
-    return new Findings(ranked, List.copyOf(unexplained), unspoken(supported, unsupported));
+    supported.sort(WEIGHTIEST_FIRST);
+    return new Order(supported, unsupported);
   }
 
   private double[] priors(List<Cause> causes, Collection<String> tags) {
@@ -113,55 +164,65 @@ public final class Ranking {
   }
 
   // Each stands against the field of all causes there are.
-  private Map<String, Double> unspoken(List<Finding> supported, List<Finding> unsupported) {
+  private Map<String, Double> unspoken(Order order, Predicate<String> wanted) {
     double[] sums =
-        Stream.concat(unsupported.stream(), supported.stream())
+        Stream.concat(order.unsupported().stream(), order.supported().stream())
             .mapToDouble(Finding::decibans)
             .toArray();
-    for (int place = 0; place < unsupported.size(); place++) {
+    for (int place = 0; place < order.unsupported().size(); place++) {
       sums[place] -= SILENCE;
     }
     Link.Standing[] standings = Link.standings(weights.calibration().unnamed(), sums);
     Map<String, Double> unspoken = new HashMap<>();
-    for (int place = 0; place < unsupported.size(); place++) {
-      Link.Standing at = standings[place];
-      unspoken.put(
-          unsupported.get(place).cause().key(),
-          new Link.Standing(at.sum(), at.lead(), false).probability(weights.calibration()));
+    for (int place = 0; place < order.unsupported().size(); place++) {
+      String cause = order.unsupported().get(place).cause().key();
+      if (wanted.test(cause)) {
+        Link.Standing at = standings[place];
+        unspoken.put(
+            cause,
+            new Link.Standing(at.sum(), at.lead(), false).probability(weights.calibration()));
+      }
     }
     return unspoken;
   }
 
   private List<Finding> believed(List<Finding> supported) {
+    List<Finding> believed = new ArrayList<>();
+    believe(supported, (finding, probability) -> believed.add(finding.believed(probability)));
+    return believed;
+  }
+
+  /** Takes note of a finding and its probability, and says whether to go on to the next. */
+  @FunctionalInterface
+  private interface Note {
+    boolean take(Finding finding, double probability);
+  }
+
+  private void believe(List<Finding> supported, Note note) {
     Link.Standing[] standings =
         Link.standings(
             weights.calibration().unnamed(),
             supported.stream().mapToDouble(Finding::decibans).toArray());
-    List<Finding> believed = new ArrayList<>();
     Set<String> claimed = new HashSet<>();
     double above = 1;
-    for (int place = 0; place < standings.length; place++) {
+    boolean on = true;
+    for (int place = 0; on && place < standings.length; place++) {
       Finding finding = supported.get(place);
       double placed = standings[place].probability(weights.calibration());
       // No more than the cause that stands above it: the order is that of the sums.
       above = Math.min(above, Math.max(placed, foreseen(finding, claimed)));
-      believed.add(finding.believed(above));
+      on = note.take(finding, above);
       for (Evidence one : finding.evidence()) {
         if (one.decibans() > 0) {
           claimed.add(one.strand());
         }
       }
     }
-    return believed;
   }
 
   // Findings on a cause hang on what was said of it and of those that it refines, and on its prior.
-  private Finding finding(int place, double prior, Ledger ledger) {
-    return ledger.finding(
-        place,
-        prior,
-        weights::weigh,
-        weighed -> finding(catalogue.knowledge().causes().get(place), prior, witnesses(weighed)));
+  private Finding finding(int place, double prior, List<List<Evidence>> weighed) {
+    return finding(catalogue.knowledge().causes().get(place), prior, witnesses(weighed));
   }
 
   // A rival takes from a cause what both account for, the signs above all, and not what numbers and
@@ -252,18 +313,23 @@ public final class Ranking {
   // Rules on the same observation are one witness: its strongest word for and its strongest word
   // against are heard.
   private static List<Evidence> counted(List<Evidence> evidence) {
-    Map<String, Evidence> speaking = new HashMap<>();
-    Map<String, Evidence> against = new HashMap<>();
+    List<Evidence> counted = new ArrayList<>(evidence.size());
     for (Evidence one : evidence) {
-      (one.decibans() > 0 ? speaking : against)
-          .merge(
-              one.strand(),
-              one,
-              (old, other) -> STRONGEST_FIRST.compare(old, other) <= 0 ? old : other);
+      int same = 0;
+      while (same < counted.size() && !sameWitness(counted.get(same), one)) {
+        same++;
+      }
+      if (same == counted.size()) {
+        counted.add(one);
+      } else if (STRONGEST_FIRST.compare(one, counted.get(same)) < 0) {
+        counted.set(same, one);
+      }
     }
-    List<Evidence> counted = new ArrayList<>(speaking.values());
-    counted.addAll(against.values());
     counted.sort(FOR_BEFORE_AGAINST);
     return counted;
+  }
+
+  private static boolean sameWitness(Evidence one, Evidence other) {
+    return one.decibans() > 0 == other.decibans() > 0 && one.strand().equals(other.strand());
   }
 }

@@ -1,6 +1,7 @@
 package crumbtrail.findings;
 
 import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.Cause;
 import crumbtrail.pantry.Pantry;
 import crumbtrail.rules.Facts;
 import crumbtrail.rules.RuleBase;
@@ -72,18 +73,18 @@ public final class Reasoning implements AutoCloseable {
   }
 
   /**
-   * The same of a workup on which one sign more was looked for. No model asks what was seen, so the
-   * numbers stand as they were worked out.
+   * How likely some causes are on a workup on which one sign more was looked for, for each of some
+   * signs. No model asks what was seen, so the numbers stand as they were worked out.
+   *
+   * @param more signs of whose absence no rule speaks, or one of any kind
+   * @return for each sign, in their order
    */
-  Findings standing(Workup workup, Heard.Sign more) {
-    Set<String> seen = seen(workup);
-    if (more.seen()) {
-      seen.add(more.key());
-    }
-    return standings.with(
-        workup,
-        Facts.of(more),
-        facts -> ranking.rank(run.evidence(facts), seen, workup.style().tags(), hindsight));
+  List<Beliefs> beliefs(Workup workup, List<Heard.Sign> more, List<Cause> causes) {
+    return run
+        .evidenceOfEach(standings.facts(workup), more.stream().map(Facts::of).toList())
+        .stream()
+        .map(heard -> ranking.beliefs(causes, heard, workup.style().tags(), hindsight))
+        .toList();
   }
 
   /**
@@ -134,6 +135,11 @@ public final class Reasoning implements AutoCloseable {
   /** What the rules make of a sheet. */
   public Findings judge(BakeSheet sheet) {
     return judge(work(sheet));
+  }
+
+  /** Whether any rule speaks because nothing was said of a sign. */
+  boolean mindsAbsence(String sign) {
+    return rules.mindsAbsence(sign);
   }
 
   /** The rules that look at a sign or a circumstance, or have something to say to its absence. */

@@ -169,6 +169,16 @@ public final class RuleBase {
     return text().byKey().getOrDefault(key, List.of());
   }
 
+  /**
+   * Whether any rule speaks because nothing was said of this.
+   *
+   * @param sign its stable key
+   */
+  public boolean mindsAbsence(String sign) {
+    return rulesOn(sign).stream()
+        .anyMatch(rule -> rule.looksAt(WrittenRule.Kind.SIGN_UNSPOKEN, sign));
+  }
+
   /** Rules that broke off while they ran and were taken out, by name, with what went wrong. */
   public Map<String, String> broken() {
     return broken.why();

@@ -2,12 +2,14 @@ package crumbtrail.rules;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.rule.FactHandle;
@@ -25,6 +27,9 @@ public final class RuleRun implements AutoCloseable {
    * A loop in the rules would show as a run that never ends; no bake comes near this many firings.
    */
   private static final int MOST_FIRINGS = 10_000;
+
+  private static final int ALL = -1;
+  private static final int NONE = -2;
 
   private final KieBase base;
   private final Map<String, Testimony.Preface> prefaces;
@@ -73,6 +78,86 @@ public final class RuleRun implements AutoCloseable {
         }
       }
     }
+  }
+
+  /**
+   * What the rules say of these facts with one fact more, for each of some: what {@link #evidence}
+   * says of each by itself, from one run with all of them. A word that rests on two of them is
+   * heard of neither.
+   *
+   * @param facts as for {@link #evidence}
+   * @param more facts of whose absence no rule speaks ({@link RuleBase#mindsAbsence}); or one of
+   *     any kind
+   * @return for each of them, in their order, by cause; a list that is as it was without it is the
+   *     very same list
+   */
+  public List<Map<String, List<Evidence>>> evidenceOfEach(Collection<?> facts, List<?> more) {
+    if (more.size() == 1) {
+      return List.of(evidence(joined(facts, more)));
+    }
+    Map<String, List<Evidence>> without = evidence(facts);
+    Map<String, List<Evidence>> with = evidence(joined(facts, more));
+    List<Map<String, List<Evidence>>> each = new ArrayList<>(more.size());
+    more.forEach(one -> each.add(new HashMap<>(without)));
+    Map<Object, Integer> places = new HashMap<>();
+    for (int place = 0; place < more.size(); place++) {
+      places.put(more.get(place), place);
+    }
+    facts.forEach(places::remove);
+    with.forEach(
+        (cause, words) -> {
+          if (!same(words, without.get(cause))) {
+            apart(words, places).forEach((place, heard) -> each.get(place).put(cause, heard));
+          }
+        });
+    return each;
+  }
+
+  private static List<Object> joined(Collection<?> facts, List<?> more) {
+    List<Object> joined = new ArrayList<>(facts);
+    joined.addAll(more);
+    return joined;
+  }
+
+  @SuppressWarnings("ReferenceEquality") // as the testimony hands lists out
+  private static boolean same(List<Evidence> one, @Nullable List<Evidence> other) {
+    return one == other;
+  }
+
+  // The words that each of the places hears, of those that hear more than all others do.
+  private static Map<Integer, List<Evidence>> apart(
+      List<Evidence> words, Map<Object, Integer> places) {
+    int[] owners = new int[words.size()];
+    Map<Integer, List<Evidence>> apart = new HashMap<>();
+    for (int word = 0; word < owners.length; word++) {
+      owners[word] = owner(words.get(word), places);
+      if (owners[word] >= 0) {
+        apart.putIfAbsent(owners[word], new ArrayList<>());
+      }
+    }
+    apart.forEach(
+        (place, heard) -> {
+          for (int word = 0; word < owners.length; word++) {
+            if (owners[word] == ALL || owners[word] == place) {
+              heard.add(words.get(word));
+            }
+          }
+        });
+    return apart;
+  }
+
+  private static int owner(Evidence word, Map<Object, Integer> places) {
+    int owner = ALL;
+    for (Object fact : word.facts()) {
+      Integer place = places.get(fact);
+      if (place != null) {
+        if (owner != ALL && owner != place) {
+          return NONE;
+        }
+        owner = place;
+      }
+    }
+    return owner;
   }
 
   private Map<String, List<Evidence>> tried(Collection<?> facts) {

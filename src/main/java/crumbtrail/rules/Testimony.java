@@ -55,53 +55,14 @@ public final class Testimony implements RuleEventListener {
     this.prefaces = prefaces;
   }
 
-  private static final class Word {
-    private final Evidence evidence;
-    private final long number;
-    private String facts;
-
-    Word(Evidence evidence, long number) {
-      this.evidence = evidence;
-      this.number = number;
-    }
-
-    Evidence evidence() {
-      return evidence;
-    }
-
-    long number() {
-      return number;
-    }
-
-    // Asked for only where one rule speaks of one cause more than once, of facts with one name.
-    String facts() {
-      if (facts == null) {
-        facts = evidence.facts().toString();
-      }
-      return facts;
-    }
-  }
+  private record Word(long number, Evidence evidence) {}
 
   private static int compare(Word one, Word other) {
     int order = one.evidence().rule().compareTo(other.evidence().rule());
     if (order == 0) {
-      order = byName(one.evidence().facts(), other.evidence().facts());
-    }
-    if (order == 0) {
-      order = one.facts().compareTo(other.facts());
+      order = Facts.compare(one.evidence().facts(), other.evidence().facts());
     }
     return order == 0 ? Long.compare(one.number(), other.number()) : order;
-  }
-
-  // Names tell nearly all words apart, and cost far less than to write the facts out.
-  private static int byName(List<Object> some, List<Object> others) {
-    for (int at = 0; at < Math.min(some.size(), others.size()); at++) {
-      int order = Facts.name(some.get(at)).compareTo(Facts.name(others.get(at)));
-      if (order != 0) {
-        return order;
-      }
-    }
-    return Integer.compare(some.size(), others.size());
   }
 
   /**
@@ -123,6 +84,7 @@ public final class Testimony implements RuleEventListener {
     Preface preface = preface(rule);
     Word word =
         new Word(
+            spoken++,
             new Evidence(
                 Catalogue.keyOf(cause),
                 rule.getName(),
@@ -130,8 +92,7 @@ public final class Testimony implements RuleEventListener {
                 weight(decibans, trust(facts)),
                 preface.lesson(),
                 preface.source(),
-                facts),
-            spoken++);
+                facts));
     heard.computeIfAbsent(match, first -> new ArrayList<>(1)).add(word);
     words.computeIfAbsent(word.evidence().cause(), first -> new ArrayList<>()).add(word);
     changed.add(word.evidence().cause());

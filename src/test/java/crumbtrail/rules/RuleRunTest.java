@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import crumbtrail.knowledge.Catalogue;
+import crumbtrail.knowledge.SignKind;
 import crumbtrail.sheet.BakeSheet.Degree;
 import crumbtrail.sheet.SheetReader;
 import crumbtrail.workup.Reading;
@@ -93,6 +95,40 @@ class RuleRunTest {
             }
           });
     }
+  }
+
+  @Test
+  void what_each_of_some_signs_adds_is_told_apart_after_one_run_with_all_of_them() {
+    List<Object> signs = new ArrayList<>();
+    for (SignKind kind : RULES.catalogue().knowledge().signs()) {
+      if (!RULES.mindsAbsence(kind.key())) {
+        signs.add(sign(kind.key(), true));
+        signs.add(sign(kind.key(), false));
+      }
+    }
+    for (int bake = 0; bake < BAKES.size(); bake += 5) {
+      List<Object> facts = BAKES.get(bake);
+      try (RuleRun run = RULES.open();
+          RuleRun single = RULES.open()) {
+        List<Map<String, List<Evidence>>> each = run.evidenceOfEach(facts, signs);
+        assertThat(each).hasSameSizeAs(signs);
+        for (int one = 0; one < signs.size(); one++) {
+          List<Object> more = new ArrayList<>(facts);
+          more.add(signs.get(one));
+          assertThat(each.get(one)).as("%s", signs.get(one)).isEqualTo(single.evidence(more));
+        }
+      }
+    }
+  }
+
+  @Test
+  void a_sign_of_whose_silence_a_rule_speaks_is_known_for_it() {
+    assertThat(RULES.mindsAbsence("butter-leaked")).isTrue();
+    assertThat(RULES.mindsAbsence("dense-crumb")).isFalse();
+  }
+
+  private static SignFact sign(String key, boolean seen) {
+    return new SignFact(Catalogue.spoken(key), seen, Degree.PLAIN, "tried");
   }
 
   // What is alike to the rules may not make them speak otherwise.
