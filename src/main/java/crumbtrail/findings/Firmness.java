@@ -79,18 +79,18 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
    */
   public static final class Draws {
     private final BakeSheet sheet;
-    private final Workup workup;
     private final Findings findings;
     private final List<Uncertain> open;
     private final double[][] lots;
     private final AtomicInteger next = new AtomicInteger();
+    private final Map<String, Reading> standing;
     private final Map<String, Integer> times = new ConcurrentHashMap<>();
 
     /** The draws of a sheet, none of them made yet. */
     public Draws(Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings) {
       this.sheet = sheet;
-      this.workup = workup;
       this.findings = findings;
+      this.standing = byName(workup);
       this.open = Uncertainties.of(sheet, workup, reasoning.pantry());
       SplittableRandom random = new SplittableRandom(SEED);
       lots = new double[open.isEmpty() ? 0 : RUNS][open.size()];
@@ -108,14 +108,14 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
         for (int one = 0; one < open.size(); one++) {
           drawn = open.get(one).settle(drawn, triangle(open.get(one), lots[run][one]));
         }
-        first(reasoning.standing(drawn(reasoning, drawn, workup, Care.DRAWN)))
+        first(reasoning.standing(drawn(reasoning, drawn, standing, Care.DRAWN)))
             .ifPresent(key -> times.merge(key, 1, Integer::sum));
       }
     }
 
     /** What leaves the ranking open, the most telling first. */
     public List<Matter> matters(Reasoning reasoning) {
-      return Firmness.matters(reasoning, sheet, workup, open, findings);
+      return Firmness.matters(reasoning, sheet, standing, open, findings);
     }
 
     /** How firm the ranking is, once all have drawn. */
@@ -142,8 +142,8 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
 
   // A value is no better known for having been drawn: readings keep the standing that they have on
   // the sheet itself, and none comes in that the sheet does not have.
-  private static Workup drawn(Reasoning reasoning, BakeSheet sheet, Workup as, Care care) {
-    Map<String, Reading> standing = byName(as);
+  private static Workup drawn(
+      Reasoning reasoning, BakeSheet sheet, Map<String, Reading> standing, Care care) {
     Workup drawn = reasoning.work(sheet, care);
     List<Reading> readings = new ArrayList<>();
     for (Reading reading : drawn.readings()) {
@@ -194,7 +194,7 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
   private static List<Matter> matters(
       Reasoning reasoning,
       BakeSheet sheet,
-      Workup workup,
+      Map<String, Reading> standing,
       List<Uncertain> open,
       Findings findings) {
     Set<String> heeded =
@@ -208,8 +208,8 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
             .collect(Collectors.toSet());
     List<Matter> matters = new ArrayList<>();
     for (Uncertain one : open) {
-      Workup low = drawn(reasoning, one.settle(sheet, one.low()), workup, Care.FULL);
-      Workup high = drawn(reasoning, one.settle(sheet, one.high()), workup, Care.FULL);
+      Workup low = drawn(reasoning, one.settle(sheet, one.low()), standing, Care.FULL);
+      Workup high = drawn(reasoning, one.settle(sheet, one.high()), standing, Care.FULL);
       double effect = moved(reasoning.standing(low), reasoning.standing(high));
       if (effect >= LEAST) {
         matters.add(matter(one, low, high, heeded, effect));
