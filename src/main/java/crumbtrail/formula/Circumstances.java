@@ -83,11 +83,16 @@ final class Circumstances {
   }
 
   private static Predicate<WeighedLine> is(String key) {
-    return line -> line.ingredient().map(known -> known.key().equals(key)).orElse(false);
+    return line -> line.find().isPresent() && line.find().get().ingredient().key().equals(key);
   }
 
   private boolean any(Predicate<WeighedLine> which) {
-    return lines.stream().anyMatch(which);
+    for (WeighedLine line : lines) {
+      if (which.test(line)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void when(String key, Predicate<WeighedLine> which) {

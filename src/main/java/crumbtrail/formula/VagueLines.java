@@ -83,7 +83,7 @@ public final class VagueLines {
   public static FormulaLine weighing(FormulaLine line, double grams) {
     Quantity weight =
         new Quantity(
-            new BigDecimal(grams, FOUR_FIGURES).toPlainString() + " g",
+            BigDecimal.valueOf(grams).round(FOUR_FIGURES).toPlainString() + " g",
             Unit.GRAM,
             grams,
             grams,

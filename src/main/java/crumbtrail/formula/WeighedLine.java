@@ -33,11 +33,11 @@ record WeighedLine(
   }
 
   boolean isKind(Kind kind) {
-    return ingredient().map(i -> i.kind() == kind).orElse(false);
+    return find.isPresent() && find.get().ingredient().kind() == kind;
   }
 
   boolean has(String flag) {
-    return ingredient().map(i -> i.has(flag)).orElse(false);
+    return find.isPresent() && find.get().ingredient().has(flag);
   }
 
   /** The percentage that the line states, 0 if it states none. */
