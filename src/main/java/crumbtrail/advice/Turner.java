@@ -8,7 +8,9 @@ import crumbtrail.sheet.BakeSheet;
 import crumbtrail.workup.Care;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
@@ -139,16 +141,22 @@ final class Turner {
         : OptionalDouble.of(to);
   }
 
+  // The solver comes back to where the search has been.
+  private DoubleUnaryOperator miss(String reading, double wanted) {
+    Map<Double, Double> known = new HashMap<>();
+    return value -> known.computeIfAbsent(value, first -> tried(first, reading) - wanted);
+  }
+
+  private double tried(double value, String reading) {
+    BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
+    // What the dough does before the oven is known without baking it.
+    return Knob.reading(reasoning.work(turned, Care.UNBAKED), reading)
+        .or(() -> Knob.reading(reasoning.work(turned), reading))
+        .orElse(Double.NaN);
+  }
+
   private OptionalDouble solved(String reading, double wanted) {
-    DoubleUnaryOperator miss =
-        value -> {
-          BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
-          // What the dough does before the oven is known without baking it.
-          return Knob.reading(reasoning.work(turned, Care.UNBAKED), reading)
-              .or(() -> Knob.reading(reasoning.work(turned), reading))
-              .map(found -> found - wanted)
-              .orElse(Double.NaN);
-        };
+    DoubleUnaryOperator miss = miss(reading, wanted);
     double high = knob.kind().high();
     // A dough of which no yeast is told is taken for one with the usual yeast; so not from nought.
     boolean amount = knob.kind().turns() == KnobKind.Turns.INGREDIENT;
