@@ -62,8 +62,13 @@ public record Level(double value, double low, double high, boolean vague) {
     double wholeUp = Math.log(whole.high / whole.value);
     double wholeDown =
         whole.low <= 0 ? Double.POSITIVE_INFINITY : Math.log(whole.value / whole.low);
-    double top = Math.hypot(above, Math.min(wholeDown, 5));
-    return of(percent * Math.exp(-Math.hypot(below, wholeUp)), percent, percent * Math.exp(top));
+    double top = length(above, Math.min(wholeDown, 5));
+    return of(percent * Math.exp(-length(below, wholeUp)), percent, percent * Math.exp(top));
+  }
+
+  // No number here is large or small enough to want the care of hypot.
+  private static double length(double one, double other) {
+    return Math.sqrt(one * one + other * other);
   }
 
   /** As {@link #percentOf}, for a part of the whole itself: never above 100. */

@@ -24,12 +24,17 @@ final class FittedStyle {
    * @param words how the baker names the bread, in small letters
    */
   static Style of(Style style, Formula formula, String words) {
-    Set<String> tags = new LinkedHashSet<>(style.tags());
-    Map<String, Style.Range> ranges = new HashMap<>(style.ranges());
     boolean silent = value(formula, "starter") <= 0 && value(formula, "yeast") <= 0;
     boolean sourdough =
         value(formula, "yeast") <= 0.02
             && (value(formula, "starter") > 0 || (silent && words.contains("sourdough")));
+    boolean wholeGrain = value(formula, "whole grain") >= WHOLE_GRAIN;
+    boolean rye = value(formula, "rye") >= RYE;
+    if (!sourdough && !wholeGrain && !rye) {
+      return style;
+    }
+    Set<String> tags = new LinkedHashSet<>(style.tags());
+    Map<String, Style.Range> ranges = new HashMap<>(style.ranges());
     if (sourdough) {
       tags.add("sourdough");
       ranges.remove("yeast");
@@ -37,10 +42,10 @@ final class FittedStyle {
         List.of("bulk time", "proof time").forEach(ranges::remove);
       }
     }
-    if (value(formula, "whole grain") >= WHOLE_GRAIN) {
+    if (wholeGrain) {
       tags.add("wholegrain");
     }
-    if (value(formula, "rye") >= RYE) {
+    if (rye) {
       tags.add("rye");
     }
     return new Style(
