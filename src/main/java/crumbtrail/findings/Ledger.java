@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,6 +29,8 @@ final class Ledger {
 
   private static final List<Evidence> NOTHING = List.of();
 
+  private final UnaryOperator<Evidence> weigh;
+  private final Find find;
   private final List<Page> pages = new ArrayList<>();
   private final Map<String, Words> words = new HashMap<>();
   private Set<String> tags = Set.of();
@@ -41,9 +44,13 @@ final class Ledger {
    */
   private record Page(List<Words> words, Deque<Entry> entries) {}
 
-  /** What is said of one cause now, and what was said lately at its weight, the last first. */
+  /**
+   * What is said of one cause now, what was said lately at its weight, the last first, and on which
+   * pages it counts.
+   */
   private static final class Words {
     private final String cause;
+    private final List<Integer> pages = new ArrayList<>();
     private final Deque<Weighed> weighed = new ArrayDeque<>(KEPT);
     private List<Evidence> now = NOTHING;
 
@@ -88,22 +95,25 @@ final class Ledger {
   }
 
   /**
-   * Takes down what the rules say now.
+   * An empty one.
    *
-   * @param causes the same each time
+   * @param causes on which something is to be found
    * @param coarser finds the causes that a cause refines, near or far
-   * @param heard what rules say, by cause
+   * @param weigh gives a word its calibrated weight
+   * @param find finds it out
    */
-  void hear(
+  Ledger(
       List<Cause> causes,
       Function<Cause, Collection<String>> coarser,
-      Map<String, List<Evidence>> heard) {
-    if (pages.isEmpty()) {
-      causes.forEach(cause -> pages.add(page(cause, coarser.apply(cause))));
-    }
-    for (Words one : words.values()) {
-      List<Evidence> now = heard.get(one.cause);
-      one.now = now == null ? NOTHING : now;
+      UnaryOperator<Evidence> weigh,
+      Find find) {
+    this.weigh = weigh;
+    this.find = find;
+    causes.forEach(cause -> pages.add(page(cause, coarser.apply(cause))));
+    for (int place = 0; place < pages.size(); place++) {
+      for (Words one : pages.get(place).words()) {
+        one.pages.add(place);
+      }
     }
   }
 
@@ -115,14 +125,52 @@ final class Ledger {
   }
 
   /**
-   * What is found on a cause.
+   * What is found on all causes.
    *
-   * @param cause its place among all causes
-   * @param prior its log-odds before anything is known, decibans
-   * @param weigh gives a word its calibrated weight
-   * @param find finds it out
+   * @param priors log-odds of each before anything is known, decibans
+   * @param heard what rules say, by cause
    */
-  Finding finding(int cause, double prior, UnaryOperator<Evidence> weigh, Find find) {
+  Finding[] findings(double[] priors, Map<String, List<Evidence>> heard) {
+    for (Words one : words.values()) {
+      one.now = heard.getOrDefault(one.cause, NOTHING);
+    }
+    Finding[] findings = new Finding[pages.size()];
+    for (int cause = 0; cause < findings.length; cause++) {
+      findings[cause] = finding(cause, priors[cause]);
+    }
+    return findings;
+  }
+
+  /**
+   * What is found where rules say something else of a few causes than they said last.
+   *
+   * @param last what was found last
+   * @param changes what rules say of these causes, for this once
+   */
+  Finding[] findings(
+      double[] priors, Finding[] last, Map<String, List<Evidence>> changes) {
+    Finding[] findings = last.clone();
+    Map<Words, List<Evidence>> before = new IdentityHashMap<>();
+    changes.forEach(
+        (cause, said) -> {
+          Words one = words.get(cause);
+          if (one != null) {
+            before.put(one, one.now);
+            one.now = said;
+          }
+        });
+    for (Words one : before.keySet()) {
+      for (int cause : one.pages) {
+        if (findings[cause] == last[cause]) {
+          findings[cause] = finding(cause, priors[cause]);
+        }
+      }
+    }
+    before.forEach((one, said) -> one.now = said);
+    return findings;
+  }
+
+  private Finding finding(int cause, double prior) {
     Page page = pages.get(cause);
     for (Entry entry : page.entries()) {
       if (entry.stands(prior, page.words())) {
@@ -134,7 +182,7 @@ final class Ledger {
     List<List<Evidence>> weights = new ArrayList<>(page.words().size());
     for (Words one : page.words()) {
       said.add(one.now);
-      weights.add(weighed(one, weigh));
+      weights.add(weighed(one));
     }
     Entry entry = new Entry(prior, said, find.on(cause, prior, weights));
     keep(page.entries(), entry);
@@ -156,22 +204,21 @@ final class Ledger {
     return priors;
   }
 
-  private static List<Evidence> weighed(Words words, UnaryOperator<Evidence> weigh) {
+  private List<Evidence> weighed(Words words) {
     for (Weighed known : words.weighed) {
       if (same(known.said(), words.now)) {
         first(words.weighed, known);
         return known.weighed();
       }
     }
-    Weighed fresh = new Weighed(words.now, weighed(words.now, words.weighed.peekFirst(), weigh));
+    Weighed fresh = new Weighed(words.now, weighed(words.now, words.weighed.peekFirst()));
     keep(words.weighed, fresh);
     return fresh.weighed();
   }
 
   // What rules say comes in a fixed order, so that words said before are met again in one walk.
   @SuppressWarnings("ReferenceEquality") // a word that was said before is the very same one
-  private static List<Evidence> weighed(
-      List<Evidence> said, @Nullable Weighed before, UnaryOperator<Evidence> weigh) {
+  private List<Evidence> weighed(List<Evidence> said, @Nullable Weighed before) {
     List<Evidence> words = new ArrayList<>(said.size());
     int at = 0;
     for (Evidence word : said) {

@@ -160,7 +160,7 @@ public final class NextQuestions {
     return worth(
         tried,
         tried.answers().stream()
-            .flatMap(answer -> reasoning.beliefs(workup, List.of(answer), causes).stream())
+            .map(answer -> reasoning.beliefs(workup, answer, causes))
             .toList());
   }
 

@@ -4,6 +4,7 @@ import crumbtrail.knowledge.Catalogue;
 import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
 import crumbtrail.rules.Facts;
+import crumbtrail.rules.RuleRun;
 import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -15,7 +16,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,12 +28,6 @@ public final class Ranking {
   /** The weight of a plain word; less than this does not single out a finer cause. */
   private static final double PLAIN = 5;
 
-  /** Likelier than not. */
-  private static final double EVEN = 0.5;
-
-  /** That nothing speaks for a cause speaks against it, as plainly as a plain word. Our choice. */
-  private static final double SILENCE = 6;
-
   // Of equal words the order of names decides, so that the order of arrival never shows.
   private static final Comparator<Evidence> STRONGEST_FIRST =
       Comparator.comparingDouble((Evidence one) -> -Math.abs(one.decibans()))
@@ -43,15 +37,8 @@ public final class Ranking {
   private static final Comparator<Evidence> FOR_BEFORE_AGAINST =
       Comparator.comparingDouble(Evidence::decibans).reversed().thenComparing(STRONGEST_FIRST);
 
-  private static final Comparator<Finding> WEIGHTIEST_FIRST =
-      Comparator.comparingDouble(Finding::decibans)
-          .reversed()
-          .thenComparing(finding -> finding.cause().key());
-
   private final Catalogue catalogue;
   private final Weights weights;
-  private final UnaryOperator<Evidence> weigh;
-  private final Ledger.Find find;
   // Found out when first asked for; by two threads at worst.
   private volatile @Nullable Ranking beforehand;
 
@@ -61,8 +48,12 @@ public final class Ranking {
   public Ranking(Catalogue catalogue, Weights weights) {
     this.catalogue = catalogue;
     this.weights = weights;
-    this.weigh = weights::weigh;
-    this.find = this::finding;
+  }
+
+  /** An empty ledger for this ranking. */
+  Ledger ledger() {
+    return new Ledger(
+        catalogue.knowledge().causes(), this::coarser, weights::weigh, this::finding);
   }
 
   /** The same ranking for a bake that is still to come. */
@@ -92,7 +83,7 @@ public final class Ranking {
         evidence.stream().collect(Collectors.groupingBy(Evidence::cause)),
         seen,
         tags,
-        new Ledger());
+        ledger());
   }
 
   /**
@@ -103,13 +94,13 @@ public final class Ranking {
    */
   Findings rank(
       Map<String, List<Evidence>> heard, Set<String> seen, Collection<String> tags, Ledger ledger) {
-    Order order = order(heard, tags, ledger);
-    List<Finding> ranked = believed(order.supported());
+    Order order = order(ledger.findings(priors(tags, ledger), heard));
+    List<Finding> ranked = order.believed();
     Set<String> unexplained = new TreeSet<>(seen);
     for (Finding finding : ranked) {
       finding.explains().forEach(unexplained::remove);
     }
-    return new Findings(ranked, List.copyOf(unexplained), unspoken(order, every -> true));
+    return new Findings(ranked, List.copyOf(unexplained), order.unspoken());
   }
 
   /** The same where nothing is asked but how likely some causes are. */
@@ -118,127 +109,34 @@ public final class Ranking {
       Map<String, List<Evidence>> heard,
       Collection<String> tags,
       Ledger ledger) {
-    Order order = order(heard, tags, ledger);
-    Map<String, Double> probabilities = new HashMap<>();
-    Set<String> wanted = causes.stream().map(Cause::key).collect(Collectors.toSet());
-    believe(
-        order.supported(),
-        (finding, probability) -> {
-          if (wanted.remove(finding.cause().key())) {
-            probabilities.put(finding.cause().key(), probability);
-          }
-          return !wanted.isEmpty();
-        });
-    if (!wanted.isEmpty()) {
-      probabilities.putAll(unspoken(order, wanted::contains));
-    }
-    return Beliefs.of(
-        causes.stream()
-            .mapToDouble(cause -> probabilities.getOrDefault(cause.key(), 0.0))
-            .toArray());
+    return order(ledger.findings(priors(tags, ledger), heard)).beliefs(causes);
   }
 
-  /** Causes for which anything speaks, the weightiest first, and the others. */
-  private record Order(List<Finding> supported, List<Finding> unsupported) {}
+  /** The same with each of some facts more. */
+  List<Beliefs> beliefs(
+      List<Cause> causes, RuleRun.OneMore heard, Collection<String> tags, Ledger ledger) {
+    double[] priors = priors(tags, ledger);
+    Finding[] without = ledger.findings(priors, heard.without());
+    return heard.changes().stream()
+        .map(changes -> order(ledger.findings(priors, without, changes)).beliefs(causes))
+        .toList();
+  }
 
-  private Order order(Map<String, List<Evidence>> heard, Collection<String> tags, Ledger ledger) {
-    List<Finding> supported = new ArrayList<>();
-    List<Finding> unsupported = new ArrayList<>();
-    List<Cause> causes = catalogue.knowledge().causes();
-    double[] priors = ledger.priors(tags, () -> priors(causes, tags));
-    ledger.hear(causes, this::coarser, heard);
-    for (int one = 0; one < priors.length; one++) {
-      Finding finding = ledger.finding(one, priors[one], weigh, find);
-      if (finding.supported()) {
-        supported.add(finding);
-      } else {
-        unsupported.add(finding);
-      }
-    }
-    supported.sort(WEIGHTIEST_FIRST);
-    return new Order(supported, unsupported);
+  private Order order(Finding[] findings) {
+    return new Order(findings, weights.calibration());
+  }
+
+  private double[] priors(Collection<String> tags, Ledger ledger) {
+    return ledger.priors(tags, () -> priors(catalogue.knowledge().causes(), tags));
   }
 
   private double[] priors(List<Cause> causes, Collection<String> tags) {
     return causes.stream().mapToDouble(cause -> weights.prior(cause, tags)).toArray();
   }
 
-  // Each stands against the field of all causes there are.
-  private Map<String, Double> unspoken(Order order, Predicate<String> wanted) {
-    double[] sums =
-        Stream.concat(order.unsupported().stream(), order.supported().stream())
-            .mapToDouble(Finding::decibans)
-            .toArray();
-    for (int place = 0; place < order.unsupported().size(); place++) {
-      sums[place] -= SILENCE;
-    }
-    Link.Standing[] standings = Link.standings(weights.calibration().unnamed(), sums);
-    Map<String, Double> unspoken = new HashMap<>();
-    for (int place = 0; place < order.unsupported().size(); place++) {
-      String cause = order.unsupported().get(place).cause().key();
-      if (wanted.test(cause)) {
-        Link.Standing at = standings[place];
-        unspoken.put(
-            cause,
-            new Link.Standing(at.sum(), at.lead(), false).probability(weights.calibration()));
-      }
-    }
-    return unspoken;
-  }
-
-  private List<Finding> believed(List<Finding> supported) {
-    List<Finding> believed = new ArrayList<>();
-    believe(supported, (finding, probability) -> believed.add(finding.believed(probability)));
-    return believed;
-  }
-
-  /** Takes note of a finding and its probability, and says whether to go on to the next. */
-  @FunctionalInterface
-  private interface Note {
-    boolean take(Finding finding, double probability);
-  }
-
-  private void believe(List<Finding> supported, Note note) {
-    Link.Standing[] standings =
-        Link.standings(
-            weights.calibration().unnamed(),
-            supported.stream().mapToDouble(Finding::decibans).toArray());
-    Set<String> claimed = new HashSet<>();
-    double above = 1;
-    boolean on = true;
-    for (int place = 0; on && place < standings.length; place++) {
-      Finding finding = supported.get(place);
-      double placed = standings[place].probability(weights.calibration());
-      // No more than the cause that stands above it: the order is that of the sums.
-      above = Math.min(above, Math.max(placed, foreseen(finding, claimed)));
-      on = note.take(finding, above);
-      for (Evidence one : finding.evidence()) {
-        if (one.decibans() > 0) {
-          claimed.add(one.strand());
-        }
-      }
-    }
-  }
-
   // Findings on a cause hang on what was said of it and of those that it refines, and on its prior.
   private Finding finding(int place, double prior, List<List<Evidence>> weighed) {
     return finding(catalogue.knowledge().causes().get(place), prior, witnesses(weighed));
-  }
-
-  // A rival takes from a cause what both account for, the signs above all, and not what numbers and
-  // tales say of that cause and of none above it: what was by itself likelier than not before the
-  // bake stays as likely, but for what speaks against it. Fainter causes do not strike each time;
-  // where the signs point elsewhere they did not.
-  private double foreseen(Finding finding, Set<String> claimed) {
-    double shared = 0;
-    for (Evidence one : finding.evidence()) {
-      if (one.decibans() > 0 && (claimed.contains(one.strand()) || restsOnSign(one))) {
-        shared += one.decibans();
-      }
-    }
-    double alone =
-        Link.alone(finding.decibans() - shared).probability(weights.calibration().beforehand());
-    return alone > EVEN ? alone : 0;
   }
 
   // A scalded yeast is a dead yeast, and a dough with dead yeast is one that was not proofed: what
@@ -279,15 +177,6 @@ public final class Ranking {
         if (!(fact instanceof SignFact)) {
           return true;
         }
-      }
-    }
-    return false;
-  }
-
-  private static boolean restsOnSign(Evidence evidence) {
-    for (Object fact : evidence.facts()) {
-      if (fact instanceof SignFact) {
-        return true;
       }
     }
     return false;

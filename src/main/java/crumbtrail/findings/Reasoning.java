@@ -12,6 +12,7 @@ import crumbtrail.workup.Care;
 import crumbtrail.workup.Heard;
 import crumbtrail.workup.SheetWorkup;
 import crumbtrail.workup.Workup;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -28,8 +29,8 @@ public final class Reasoning implements AutoCloseable {
   private final Ranking ranking;
   private final Ranking beforehand;
   private final RuleRun run;
-  private final Ledger hindsight = new Ledger();
-  private final Ledger foresight = new Ledger();
+  private final Ledger hindsight;
+  private final Ledger foresight;
   private final Alike standings;
   private final Alike prospects;
 
@@ -43,6 +44,8 @@ public final class Reasoning implements AutoCloseable {
     this.rules = rules;
     this.ranking = ranking;
     this.beforehand = ranking.beforehand();
+    this.hindsight = ranking.ledger();
+    this.foresight = beforehand.ledger();
     this.run = rules.open();
     this.standings = new Alike(rules.sights());
     this.prospects = new Alike(rules.sights());
@@ -73,18 +76,25 @@ public final class Reasoning implements AutoCloseable {
   }
 
   /**
-   * How likely some causes are on a workup on which one sign more was looked for, for each of some
-   * signs. No model asks what was seen, so the numbers stand as they were worked out.
+   * How likely some causes are on a workup on which one sign more was looked for. No model asks
+   * what was seen, so the numbers stand as they were worked out.
+   */
+  Beliefs beliefs(Workup workup, Heard.Sign more, List<Cause> causes) {
+    List<Object> facts = new ArrayList<>(standings.facts(workup));
+    facts.add(Facts.of(more));
+    return ranking.beliefs(causes, run.evidence(facts), workup.style().tags(), hindsight);
+  }
+
+  /**
+   * The same for each of some signs.
    *
-   * @param more signs of whose absence no rule speaks, or one of any kind
-   * @return for each sign, in their order
+   * @param more signs of whose absence no rule speaks
+   * @return in their order
    */
   List<Beliefs> beliefs(Workup workup, List<Heard.Sign> more, List<Cause> causes) {
-    return run
-        .evidenceOfEach(standings.facts(workup), more.stream().map(Facts::of).toList())
-        .stream()
-        .map(heard -> ranking.beliefs(causes, heard, workup.style().tags(), hindsight))
-        .toList();
+    RuleRun.OneMore heard =
+        run.withOneMore(standings.facts(workup), more.stream().map(Facts::of).toList());
+    return ranking.beliefs(causes, heard, workup.style().tags(), hindsight);
   }
 
   /**

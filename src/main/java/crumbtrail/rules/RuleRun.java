@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
@@ -81,24 +82,34 @@ public final class RuleRun implements AutoCloseable {
   }
 
   /**
+   * What the rules say of some facts, and where they say something else with one fact more.
+   *
+   * @param without by cause
+   * @param changes for each of the facts more, the causes of which something else is said then
+   */
+  public record OneMore(
+      Map<String, List<Evidence>> without, List<Map<String, List<Evidence>>> changes) {
+    /** What {@link RuleRun#evidence} says of the facts with one of those more. */
+    Map<String, List<Evidence>> with(int place) {
+      Map<String, List<Evidence>> with = new TreeMap<>(without);
+      with.putAll(changes.get(place));
+      return with;
+    }
+  }
+
+  /**
    * What the rules say of these facts with one fact more, for each of some: what {@link #evidence}
    * says of each by itself, from one run with all of them. A word that rests on two of them is
    * heard of neither.
    *
    * @param facts as for {@link #evidence}
-   * @param more facts of whose absence no rule speaks ({@link RuleBase#mindsAbsence}); or one of
-   *     any kind
-   * @return for each of them, in their order, by cause; a list that is as it was without it is the
-   *     very same list
+   * @param more facts of whose absence no rule speaks ({@link RuleBase#mindsAbsence})
    */
-  public List<Map<String, List<Evidence>>> evidenceOfEach(Collection<?> facts, List<?> more) {
-    if (more.size() == 1) {
-      return List.of(evidence(joined(facts, more)));
-    }
+  public OneMore withOneMore(Collection<?> facts, List<?> more) {
     Map<String, List<Evidence>> without = evidence(facts);
     Map<String, List<Evidence>> with = evidence(joined(facts, more));
-    List<Map<String, List<Evidence>>> each = new ArrayList<>(more.size());
-    more.forEach(one -> each.add(new HashMap<>(without)));
+    List<Map<String, List<Evidence>>> changes = new ArrayList<>(more.size());
+    more.forEach(one -> changes.add(new HashMap<>()));
     Map<Object, Integer> places = new HashMap<>();
     for (int place = 0; place < more.size(); place++) {
       places.put(more.get(place), place);
@@ -107,10 +118,10 @@ public final class RuleRun implements AutoCloseable {
     with.forEach(
         (cause, words) -> {
           if (!same(words, without.get(cause))) {
-            apart(words, places).forEach((place, heard) -> each.get(place).put(cause, heard));
+            apart(words, places).forEach((place, heard) -> changes.get(place).put(cause, heard));
           }
         });
-    return each;
+    return new OneMore(without, changes);
   }
 
   private static List<Object> joined(Collection<?> facts, List<?> more) {

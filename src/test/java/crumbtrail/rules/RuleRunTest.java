@@ -110,12 +110,12 @@ class RuleRunTest {
       List<Object> facts = BAKES.get(bake);
       try (RuleRun run = RULES.open();
           RuleRun single = RULES.open()) {
-        List<Map<String, List<Evidence>>> each = run.evidenceOfEach(facts, signs);
-        assertThat(each).hasSameSizeAs(signs);
+        RuleRun.OneMore each = run.withOneMore(facts, signs);
+        assertThat(each.changes()).hasSameSizeAs(signs);
         for (int one = 0; one < signs.size(); one++) {
           List<Object> more = new ArrayList<>(facts);
           more.add(signs.get(one));
-          assertThat(each.get(one)).as("%s", signs.get(one)).isEqualTo(single.evidence(more));
+          assertThat(each.with(one)).as("%s", signs.get(one)).isEqualTo(single.evidence(more));
         }
       }
     }
