@@ -174,11 +174,15 @@ final class Turner {
     if (Double.isNaN(atLow)) {
       return OptionalDouble.empty();
     }
-    if (atLow * atHigh <= 0) {
-      return met(miss, wanted, low, high);
+    boolean across = atLow * atHigh <= 0;
+    OptionalDouble met = across ? met(miss, wanted, low, high) : OptionalDouble.empty();
+    if (met.isPresent()) {
+      return met;
     }
     OptionalDouble between = between(miss, wanted, Math.max(low, knob.kind().step()), high);
-    return between.isPresent() ? between : nearest(reading, wanted, low, atLow, high, atHigh);
+    return across || between.isPresent()
+        ? between
+        : nearest(reading, wanted, low, atLow, high, atHigh);
   }
 
   private OptionalDouble met(DoubleUnaryOperator miss, double wanted, double low, double high) {
@@ -186,14 +190,18 @@ final class Turner {
         new BracketingNthOrderBrentSolver(
             1e-4, knob.kind().step() / 4, NEAR * Math.max(0.05, Math.abs(wanted)), 4);
     try {
-      return OptionalDouble.of(solver.solve(EVALUATIONS, miss::applyAsDouble, low, high));
+      double found = solver.solve(EVALUATIONS, miss::applyAsDouble, low, high);
+      // Across a jump the sign changes, and no value meets the aim.
+      boolean near = Math.abs(miss.applyAsDouble(found)) <= JUMP * Math.max(0.05, Math.abs(wanted));
+      return near ? OptionalDouble.of(found) : OptionalDouble.empty();
     } catch (MathRuntimeException notFound) {
       // A reading with a gap in it has no value that meets the aim.
       return OptionalDouble.empty();
     }
   }
 
-  // Both ends miss the same way, and yet the aim may lie between them: with too much yeast a dough
+  // Both ends miss the same way, or there is a jump, and yet the aim may lie between them: with too
+  // much yeast a dough
   // has eaten its sugar before the proof, and with a pinch of starter it counts as one of which no
   // starter is told. What is nearest to where the knob stands is taken.
   private OptionalDouble between(
@@ -215,11 +223,6 @@ final class Turner {
     return turns.stream()
         .map(turn -> met(miss, wanted, turn[0], turn[1]))
         .filter(OptionalDouble::isPresent)
-        // Across a jump the sign changes, and no value meets the aim.
-        .filter(
-            found ->
-                Math.abs(miss.applyAsDouble(found.getAsDouble()))
-                    <= JUMP * Math.max(0.05, Math.abs(wanted)))
         .findFirst()
         .orElseGet(OptionalDouble::empty);
   }
