@@ -12,7 +12,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -223,16 +222,10 @@ final class AskDialogue {
     out.println(SheetWriter.write(enquiry.sheet()));
   }
 
-  // Written beside the target and moved when complete, so that no half sheet stands under the name.
   private void keep() throws IOException {
     if (save != null) {
-      Path draft = save.resolveSibling(save.getFileName() + ".part");
-      try {
-        Files.writeString(draft, SheetWriter.write(enquiry.sheet()) + "\n");
-        Files.move(draft, save, StandardCopyOption.REPLACE_EXISTING);
-      } finally {
-        Files.deleteIfExists(draft);
-      }
+      WholeFile.write(
+          save, file -> Files.writeString(file, SheetWriter.write(enquiry.sheet()) + "\n"));
     }
   }
 }

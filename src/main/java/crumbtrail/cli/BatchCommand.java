@@ -10,10 +10,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.InstantSource;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicReference;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -81,20 +81,16 @@ final class BatchCommand implements Callable<Integer> {
     return 0;
   }
 
-  // Written beside the target and moved when complete, so that a broken run leaves no half file
-  // under the name.
-  private Batch.Count toFile(Batch batch, BufferedReader lines) throws Exception {
-    Path draft = target.resolveSibling(target.getFileName() + ".part");
-    try {
-      Batch.Count count;
-      try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(draft))) {
-        count = run(batch, lines, out);
-      }
-      Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-      return count;
-    } finally {
-      Files.deleteIfExists(draft);
-    }
+  private Batch.Count toFile(Batch batch, BufferedReader lines) throws IOException {
+    AtomicReference<Batch.Count> count = new AtomicReference<>();
+    WholeFile.write(
+        target,
+        file -> {
+          try (PrintWriter out = new PrintWriter(Files.newBufferedWriter(file))) {
+            count.set(run(batch, lines, out));
+          }
+        });
+    return count.get();
   }
 
   // Looked at before the work begins: nobody wants to learn it after a thousand sheets.
@@ -116,6 +112,8 @@ final class BatchCommand implements Callable<Integer> {
         Progress.counting(
             spec.commandLine().getErr(), shown, "sheets", total, InstantSource.system())) {
       return batch.run(lines, out, told::done);
+    } catch (Batch.Unwritable full) {
+      throw new BadInput(List.of(full.getMessage()));
     }
   }
 

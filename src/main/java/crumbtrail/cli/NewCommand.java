@@ -10,7 +10,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -138,12 +137,6 @@ final class NewCommand implements Callable<Integer> {
   }
 
   private static void keep(Path target, String sheet) throws IOException {
-    Path draft = target.resolveSibling(target.getFileName() + ".part");
-    try {
-      Files.writeString(draft, sheet);
-      Files.move(draft, target, StandardCopyOption.REPLACE_EXISTING);
-    } finally {
-      Files.deleteIfExists(draft);
-    }
+    WholeFile.write(target, file -> Files.writeString(file, sheet));
   }
 }

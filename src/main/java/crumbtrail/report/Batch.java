@@ -74,10 +74,6 @@ public final class Batch {
     } finally {
       cores.shutdownNow();
     }
-    reports.flush();
-    if (reports.checkError()) {
-      throw new IOException("the reports cannot be written; is the disk full?");
-    }
     return new Count(written.made, written.faults);
   }
 
@@ -96,12 +92,16 @@ public final class Batch {
       this.progress = progress;
     }
 
-    void write(List<Answer> answers) {
+    // Looked at block by block: nobody wants to learn at the end that the disk filled up early on.
+    void write(List<Answer> answers) throws IOException {
       for (Answer answer : answers) {
         reports.println(answer.json());
         made += answer.report() ? 1 : 0;
         faults += answer.report() ? 0 : 1;
         progress.accept(made + faults);
+      }
+      if (reports.checkError()) {
+        throw new Unwritable(made + faults);
       }
     }
   }
@@ -130,6 +130,18 @@ public final class Batch {
       return JSON.writeValueAsString(Map.of("error", fields));
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException("plain values cannot fail to be written", impossible);
+    }
+  }
+
+  /** The reports cannot be written on. */
+  public static final class Unwritable extends IOException {
+    private static final long serialVersionUID = 1;
+
+    Unwritable(long sheets) {
+      super(
+          "The reports cannot be written; "
+              + sheets
+              + " sheets had been worked on. Is the disk full, or was the pipe closed?");
     }
   }
 

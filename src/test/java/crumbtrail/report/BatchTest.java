@@ -95,7 +95,7 @@ class BatchTest {
   }
 
   @Test
-  void reports_that_cannot_be_written_are_an_error_and_not_silence() {
+  void reports_that_cannot_be_written_are_an_error_at_once() {
     Writer full =
         new Writer() {
           @Override
@@ -109,6 +109,7 @@ class BatchTest {
           @Override
           public void close() {}
         };
+    String sheets = (sheet("one") + "\n").repeat(1000);
 
     IOException refused =
         catchThrowableOfType(
@@ -116,11 +117,12 @@ class BatchTest {
             () ->
                 batch()
                     .run(
-                        new BufferedReader(new StringReader(sheet("one"))),
+                        new BufferedReader(new StringReader(sheets)),
                         new PrintWriter(full),
-                        done -> {}));
+                        progress::add));
 
     assertThat(refused).hasMessageContaining("cannot be written");
+    assertThat(progress).hasSizeLessThan(200);
   }
 
   private List<JsonNode> run(String sheets) throws IOException {

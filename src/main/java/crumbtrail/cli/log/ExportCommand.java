@@ -4,10 +4,12 @@ import crumbtrail.bakelog.LogStore;
 import crumbtrail.bakelog.Scope;
 import crumbtrail.bakelog.exchange.BakeJson;
 import crumbtrail.bakelog.exchange.LogExport;
+import crumbtrail.cli.BadInput;
 import crumbtrail.cli.CrumbtrailCommand.ProgressOption;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -65,7 +67,7 @@ final class ExportCommand implements Callable<Integer> {
           });
       out.flush();
       if (out.checkError()) {
-        throw new IOException("the bakes cannot be written; is the disk full?");
+        throw new BadInput(List.of("The bakes cannot be written. Is the disk full?"));
       }
     }
     return 0;
