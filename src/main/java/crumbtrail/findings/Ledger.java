@@ -147,8 +147,7 @@ final class Ledger {
    * @param last what was found last
    * @param changes what rules say of these causes, for this once
    */
-  Finding[] findings(
-      double[] priors, Finding[] last, Map<String, List<Evidence>> changes) {
+  Finding[] findings(double[] priors, Finding[] last, Map<String, List<Evidence>> changes) {
     Finding[] findings = last.clone();
     Map<Words, List<Evidence>> before = new IdentityHashMap<>();
     changes.forEach(

@@ -159,9 +159,7 @@ public final class NextQuestions {
   private List<Question> alone(Reasoning reasoning, Tried tried) {
     return worth(
         tried,
-        tried.answers().stream()
-            .map(answer -> reasoning.beliefs(workup, answer, causes))
-            .toList());
+        tried.answers().stream().map(answer -> reasoning.beliefs(workup, answer, causes)).toList());
   }
 
   private List<Question> together(Reasoning reasoning, List<Tried> some) {

@@ -67,8 +67,7 @@ final class Order {
   private void believe(Note note) {
     Link.Standing[] standings =
         Link.standings(
-            calibration.unnamed(),
-            supported.stream().mapToDouble(Finding::decibans).toArray());
+            calibration.unnamed(), supported.stream().mapToDouble(Finding::decibans).toArray());
     Set<String> claimed = new HashSet<>();
     double above = 1;
     boolean on = true;
@@ -126,9 +125,7 @@ final class Order {
       String cause = unsupported.get(place).cause().key();
       if (wanted.test(cause)) {
         Link.Standing at = standings[place];
-        unspoken.put(
-            cause,
-            new Link.Standing(at.sum(), at.lead(), false).probability(calibration));
+        unspoken.put(cause, new Link.Standing(at.sum(), at.lead(), false).probability(calibration));
       }
     }
     return unspoken;
@@ -145,8 +142,7 @@ final class Order {
         shared += one.decibans();
       }
     }
-    double alone =
-        Link.alone(finding.decibans() - shared).probability(calibration.beforehand());
+    double alone = Link.alone(finding.decibans() - shared).probability(calibration.beforehand());
     return alone > EVEN ? alone : 0;
   }
 

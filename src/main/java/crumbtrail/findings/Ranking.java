@@ -9,15 +9,12 @@ import crumbtrail.rules.SignFact;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -52,8 +49,7 @@ public final class Ranking {
 
   /** An empty ledger for this ranking. */
   Ledger ledger() {
-    return new Ledger(
-        catalogue.knowledge().causes(), this::coarser, weights::weigh, this::finding);
+    return new Ledger(catalogue.knowledge().causes(), this::coarser, weights::weigh, this::finding);
   }
 
   /** The same ranking for a bake that is still to come. */
@@ -80,10 +76,7 @@ public final class Ranking {
    */
   public Findings rank(List<Evidence> evidence, Set<String> seen, Collection<String> tags) {
     return rank(
-        evidence.stream().collect(Collectors.groupingBy(Evidence::cause)),
-        seen,
-        tags,
-        ledger());
+        evidence.stream().collect(Collectors.groupingBy(Evidence::cause)), seen, tags, ledger());
   }
 
   /**

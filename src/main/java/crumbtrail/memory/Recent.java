@@ -13,7 +13,8 @@ import java.util.function.Function;
  */
 public final class Recent<Q, A> {
   private final int half;
-  private volatile Known<Q, A> known = new Known<>(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
+  private volatile Known<Q, A> known =
+      new Known<>(new ConcurrentHashMap<>(), new ConcurrentHashMap<>());
 
   private record Known<Q, A>(ConcurrentHashMap<Q, A> asked, ConcurrentHashMap<Q, A> before) {}
 
