@@ -4,10 +4,10 @@ import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -149,23 +149,23 @@ final class Ledger {
    */
   Finding[] findings(double[] priors, Finding[] last, Map<String, List<Evidence>> changes) {
     Finding[] findings = last.clone();
-    Map<Words, List<Evidence>> before = new IdentityHashMap<>();
+    List<Words> changed = new ArrayList<>(changes.size());
+    List<List<Evidence>> before = new ArrayList<>(changes.size());
+    BitSet touched = new BitSet(last.length);
     changes.forEach(
         (cause, said) -> {
           Words one = words.get(cause);
           if (one != null) {
-            before.put(one, one.now);
+            changed.add(one);
+            before.add(one.now);
             one.now = said;
+            one.pages.forEach(touched::set);
           }
         });
-    for (Words one : before.keySet()) {
-      for (int cause : one.pages) {
-        if (findings[cause] == last[cause]) {
-          findings[cause] = finding(cause, priors[cause]);
-        }
-      }
+    touched.stream().forEach(cause -> findings[cause] = finding(cause, priors[cause]));
+    for (int one = 0; one < changed.size(); one++) {
+      changed.get(one).now = before.get(one);
     }
-    before.forEach((one, said) -> one.now = said);
     return findings;
   }
 
