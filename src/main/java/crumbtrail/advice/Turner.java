@@ -201,9 +201,8 @@ final class Turner {
   }
 
   // Both ends miss the same way, or there is a jump, and yet the aim may lie between them: with too
-  // much yeast a dough
-  // has eaten its sugar before the proof, and with a pinch of starter it counts as one of which no
-  // starter is told. What is nearest to where the knob stands is taken.
+  // much yeast a dough has eaten its sugar before the proof, and with a pinch of starter it counts
+  // as one of which no starter is told. What is nearest to where the knob stands is taken.
   private OptionalDouble between(
       DoubleUnaryOperator miss, double wanted, double from, double high) {
     double now = now().orElse(Math.sqrt(from * high));

@@ -29,7 +29,9 @@ final class Beliefs {
         causes.stream().mapToDouble(cause -> ranked.getOrDefault(cause.key(), 0.0)).toArray());
   }
 
-  /** Beliefs that nothing more could make quite sure. */
+  /**
+   * Beliefs of such probabilities, none of which is taken for quite sure, so that odds are finite.
+   */
   static Beliefs of(double... probabilities) {
     double[] unsure = probabilities.clone();
     for (int cause = 0; cause < unsure.length; cause++) {
