@@ -50,7 +50,7 @@ public final class NextQuestions {
   private static final double OUTSIDE = 0.75;
 
   private final Function<String, List<WrittenRule>> rulesOn;
-  private final Predicate<String> mindsAbsence;
+  private final Predicate<String> mindsSilence;
   private final Catalogue catalogue;
   private final BakeSheet sheet;
   private final Workup workup;
@@ -70,7 +70,7 @@ public final class NextQuestions {
   public NextQuestions(
       Reasoning reasoning, BakeSheet sheet, Workup workup, Findings findings, Set<String> passed) {
     this.rulesOn = reasoning::rulesOn;
-    this.mindsAbsence = reasoning::mindsAbsence;
+    this.mindsSilence = reasoning::mindsSilence;
     this.catalogue = reasoning.catalogue();
     this.sheet = sheet;
     this.workup = workup;
@@ -132,7 +132,7 @@ public final class NextQuestions {
       QuestionKind kind = catalogue.question(sign.key()).orElseGet(() -> QuestionKind.plain(sign));
       if (open(kind) && bears(sign.key())) {
         Tried tried = new Tried(sign, kind, heedsNo(sign.key()));
-        if (mindsAbsence.test(sign.key())) {
+        if (mindsSilence.test(sign.key())) {
           open.add(reasoning -> alone(reasoning, tried));
         } else {
           together.add(tried);

@@ -88,7 +88,7 @@ public final class Reasoning implements AutoCloseable {
   /**
    * The same for each of some signs.
    *
-   * @param more signs of whose absence no rule speaks
+   * @param more signs whose silence no rule minds
    * @return in their order
    */
   List<Beliefs> beliefs(Workup workup, List<Heard.Sign> more, List<Cause> causes) {
@@ -148,8 +148,8 @@ public final class Reasoning implements AutoCloseable {
   }
 
   /** Whether any rule speaks because nothing was said of a sign. */
-  boolean mindsAbsence(String sign) {
-    return rules.mindsAbsence(sign);
+  boolean mindsSilence(String sign) {
+    return rules.mindsSilence(sign);
   }
 
   /** The rules that look at a sign or a circumstance, or have something to say to its absence. */

@@ -174,7 +174,7 @@ public final class RuleBase {
    *
    * @param sign its stable key
    */
-  public boolean mindsAbsence(String sign) {
+  public boolean mindsSilence(String sign) {
     return rulesOn(sign).stream()
         .anyMatch(rule -> rule.looksAt(WrittenRule.Kind.SIGN_UNSPOKEN, sign));
   }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
@@ -88,14 +87,7 @@ public final class RuleRun implements AutoCloseable {
    * @param changes for each of the facts more, the causes of which something else is said then
    */
   public record OneMore(
-      Map<String, List<Evidence>> without, List<Map<String, List<Evidence>>> changes) {
-    /** What {@link RuleRun#evidence} says of the facts with one of those more. */
-    Map<String, List<Evidence>> with(int place) {
-      Map<String, List<Evidence>> with = new TreeMap<>(without);
-      with.putAll(changes.get(place));
-      return with;
-    }
-  }
+      Map<String, List<Evidence>> without, List<Map<String, List<Evidence>>> changes) {}
 
   /**
    * What the rules say of these facts with one fact more, for each of some: what {@link #evidence}
@@ -103,7 +95,7 @@ public final class RuleRun implements AutoCloseable {
    * heard of neither.
    *
    * @param facts as for {@link #evidence}
-   * @param more facts of whose absence no rule speaks ({@link RuleBase#mindsAbsence})
+   * @param more facts whose silence no rule minds ({@link RuleBase#mindsSilence})
    */
   public OneMore withOneMore(Collection<?> facts, List<?> more) {
     Map<String, List<Evidence>> without = evidence(facts);
