@@ -149,10 +149,7 @@ final class Turner {
 
   private double tried(double value, String reading) {
     BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
-    // What the dough does before the oven is known without baking it.
-    return Knob.reading(reasoning.work(turned, Care.UNBAKED), reading)
-        .or(() -> Knob.reading(reasoning.work(turned), reading))
-        .orElse(Double.NaN);
+    return Knob.reading(reasoning.work(turned, Care.ofOne(reading)), reading).orElse(Double.NaN);
   }
 
   private OptionalDouble solved(String reading, double wanted) {

@@ -42,7 +42,7 @@ public final class Readiness {
 
   private static final double BRAN = 0.35;
 
-  private static final int LONGEST = 48 * 60;
+  private static final double LONGEST = 48 * 60;
 
   private Readiness() {}
 
@@ -111,15 +111,7 @@ public final class Readiness {
    */
   public static OptionalDouble later(
       Fermentation fermentation, DoughState last, double celsius, double lag, double gas) {
-    // Growing yeast only gets faster, so that long stays are looked at only if short ones fail.
-    for (int minutes = 120; minutes <= LONGEST; minutes *= 4) {
-      List<DoughState> on =
-          fermentation.until(last, new Fermentation.Stay(minutes, celsius, lag), gas);
-      OptionalDouble found = within(on, gas);
-      if (found.isPresent()) {
-        return found;
-      }
-    }
-    return OptionalDouble.empty();
+    return within(
+        fermentation.until(last, new Fermentation.Stay(LONGEST, celsius, lag), gas), gas);
   }
 }

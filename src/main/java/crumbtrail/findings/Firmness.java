@@ -2,7 +2,6 @@ package crumbtrail.findings;
 
 import crumbtrail.rules.Evidence;
 import crumbtrail.sheet.BakeSheet;
-import crumbtrail.workup.Care;
 import crumbtrail.workup.Reading;
 import crumbtrail.workup.Reading.Known;
 import crumbtrail.workup.Uncertain;
@@ -108,7 +107,7 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
         for (int one = 0; one < open.size(); one++) {
           drawn = open.get(one).settle(drawn, triangle(open.get(one), lots[run][one]));
         }
-        first(reasoning.standing(drawn(reasoning, drawn, standing, Care.DRAWN)))
+        first(reasoning.standing(known(reasoning.draw(drawn), standing)))
             .ifPresent(key -> times.merge(key, 1, Integer::sum));
       }
     }
@@ -142,9 +141,7 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
 
   // A value is no better known for having been drawn: readings keep the standing that they have on
   // the sheet itself, and none comes in that the sheet does not have.
-  private static Workup drawn(
-      Reasoning reasoning, BakeSheet sheet, Map<String, Reading> standing, Care care) {
-    Workup drawn = reasoning.work(sheet, care);
+  private static Workup known(Workup drawn, Map<String, Reading> standing) {
     List<Reading> readings = new ArrayList<>();
     for (Reading reading : drawn.readings()) {
       Reading old = standing.get(reading.name());
@@ -208,8 +205,8 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
             .collect(Collectors.toSet());
     List<Matter> matters = new ArrayList<>();
     for (Uncertain one : open) {
-      Workup low = drawn(reasoning, one.settle(sheet, one.low()), standing, Care.FULL);
-      Workup high = drawn(reasoning, one.settle(sheet, one.high()), standing, Care.FULL);
+      Workup low = known(reasoning.work(one.settle(sheet, one.low())), standing);
+      Workup high = known(reasoning.work(one.settle(sheet, one.high())), standing);
       double effect = moved(reasoning.standing(low), reasoning.standing(high));
       if (effect >= LEAST) {
         matters.add(matter(one, low, high, heeded, effect));

@@ -31,6 +31,7 @@ public final class Reasoning implements AutoCloseable {
   private final RuleRun run;
   private final Ledger hindsight;
   private final Ledger foresight;
+  private final Care draw;
   private final Alike standings;
   private final Alike prospects;
 
@@ -47,6 +48,7 @@ public final class Reasoning implements AutoCloseable {
     this.hindsight = ranking.ledger();
     this.foresight = beforehand.ledger();
     this.run = rules.open();
+    this.draw = Care.ofDraw(rules.sights().readings());
     this.standings = new Alike(rules.sights());
     this.prospects = new Alike(rules.sights());
   }
@@ -56,9 +58,14 @@ public final class Reasoning implements AutoCloseable {
     return workups.work(sheet);
   }
 
-  /** The same with no more care of the oven than the question is worth. */
+  /** The same with no more care than the question is worth. */
   public Workup work(BakeSheet sheet, Care care) {
     return workups.work(sheet, care);
+  }
+
+  /** What the rules look at of one of some hundred draws. */
+  Workup draw(BakeSheet sheet) {
+    return work(sheet, draw);
   }
 
   /** What the rules make of a workup. */

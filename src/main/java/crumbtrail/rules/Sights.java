@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -15,7 +16,7 @@ import java.util.TreeSet;
  * readings that agree in this have the same rules speak with the same weight. Immutable.
  */
 public final class Sights {
-  private final Map<String, double[]> edges = new HashMap<>();
+  private final Map<String, double[]> edges;
 
   /**
    * @param rules all rules that are at work
@@ -31,9 +32,11 @@ public final class Sights {
         }
       }
     }
+    Map<String, double[]> numbers = new HashMap<>();
     named.forEach(
         (reading, values) ->
-            edges.put(reading, values.stream().mapToDouble(Double::doubleValue).toArray()));
+            numbers.put(reading, values.stream().mapToDouble(Double::doubleValue).toArray()));
+    edges = Map.copyOf(numbers);
   }
 
   /**
@@ -50,6 +53,11 @@ public final class Sights {
     public int hashCode() {
       return 31 * (31 * name.hashCode() + cell) + place.hashCode();
     }
+  }
+
+  /** Names of the readings that any rule looks at. */
+  public Set<String> readings() {
+    return edges.keySet();
   }
 
   /** What the rules see of some facts; the same for facts that are the same to them. */

@@ -55,12 +55,14 @@ final class BakeWorkup {
    * Puts the readings.
    *
    * @param told keys of what the baker said
+   * @param care what is wanted of them; the oven's model is by far the dearest
    * @return the curve, if time and oven are told and it is drawn
    */
   static Optional<BakeCurve> work(
       BakeProcess process, ReadingList readings, Set<String> told, Care care) {
     List<OvenStage> stages = stages(process, readings.style());
-    if (stages.isEmpty()) {
+    boolean wanted = care.wants("core reached", "bake loss", "set after", "core at the cut");
+    if (stages.isEmpty() || !wanted) {
       return Optional.empty();
     }
     return new BakeWorkup(process, readings, told, care).bake(stages);

@@ -29,6 +29,11 @@ final class HeightWorkup {
     this.fermentation = fermentation;
   }
 
+  /** Whether it is asked how high the dough would stand if its proof were overrun. */
+  static boolean overRunWanted(Care care) {
+    return care.wants("over-run rise", "over-run height");
+  }
+
   /**
    * Puts the readings.
    *

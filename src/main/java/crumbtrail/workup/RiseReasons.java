@@ -31,6 +31,15 @@ final class RiseReasons {
     this.spread = spread;
   }
 
+  static boolean wanted(Care care) {
+    return care.wants(
+        "bulk schedule",
+        "proof schedule",
+        "rise by the clock",
+        "rise by warmth",
+        "rise by leavening");
+  }
+
   /** Gas made in the two rises, cm³ for 100 g of flour. */
   private record Gas(double bulk, double proof) {
     double both() {

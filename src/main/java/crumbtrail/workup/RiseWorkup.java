@@ -24,6 +24,7 @@ final class RiseWorkup {
   private final BakeProcess process;
   private final ReadingList readings;
   private final Dose dose;
+  private final Care care;
   private final RisePlan plan;
   private final Fermentation fermentation;
   private final RiseSpread spread;
@@ -31,10 +32,11 @@ final class RiseWorkup {
   private final double thinAir;
 
   private RiseWorkup(
-      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances) {
+      BakeProcess process, ReadingList readings, Dose dose, Set<String> circumstances, Care care) {
     this.process = process;
     this.readings = readings;
     this.dose = dose;
+    this.care = care;
     double bulkGrams = grams("dough weight", "piece weight");
     double pieceGrams = grams("piece weight", "dough weight");
     this.plan = RisePlan.of(process, readings.style(), circumstances, bulkGrams, pieceGrams);
@@ -53,7 +55,7 @@ final class RiseWorkup {
    * Puts the readings of both rises.
    *
    * @param circumstances keys of what the baker said
-   * @param care whether to draw its course
+   * @param care what is wanted of it
    * @return the course of the rise, if there is one to draw
    */
   static Optional<RiseCourse> work(
@@ -62,7 +64,7 @@ final class RiseWorkup {
     if (!dose.mix().leaven().raises() || scalding(process)) {
       return Optional.empty();
     }
-    return new RiseWorkup(process, readings, dose, circumstances).rises(care);
+    return new RiseWorkup(process, readings, dose, circumstances, care).rises();
   }
 
   // Hot liquid may have killed the yeast; how ripe the dough was can then not be reckoned from the
@@ -71,26 +73,30 @@ final class RiseWorkup {
     return process.temperatures().liquid().filter(liquid -> liquid.value() >= SCALDING).isPresent();
   }
 
-  private Optional<RiseCourse> rises(Care care) {
+  private Optional<RiseCourse> rises() {
     boolean sourdough = fermentation.mostlyStarter();
     DoughState begin = fermentation.start(start);
     double bulkGas = Readiness.bulkGas(dose.mix(), wantedBulk(sourdough), plan.knockedBack());
-    Optional<Rising> bulk = follow(fermentation, begin, plan.bulk(), bulkGas);
+    boolean bulkReady = care.wants("bulk ready after");
+    Optional<Rising> bulk = follow(fermentation, begin, plan.bulk(), bulkGas, bulkReady);
     DoughState shaped = bulk.map(Rising::handled).orElse(begin);
     double proofGas = Readiness.proofGas(dose.mix(), shaped, wantedProof(sourdough));
-    Optional<Rising> proof = follow(fermentation, shaped, plan.proof(), proofGas);
+    boolean proofReady = care.wants("proof ready after") || HeightWorkup.overRunWanted(care);
+    Optional<Rising> proof = follow(fermentation, shaped, plan.proof(), proofGas, proofReady);
     bulk.ifPresent(rising -> put("bulk", rising, plan.bulk(), false));
     // A proof told without its bulk begins with a dough of which nothing is known.
     proof.ifPresent(rising -> put("proof", rising, plan.proof(), bulk.isEmpty()));
     double made = bulk.map(Rising::made).orElse(0.0) + proof.map(Rising::made).orElse(0.0);
-    new RiseReasons(readings, dose, plan, thinAir, spread).put(start, bulkGas, proofGas, made);
+    if (RiseReasons.wanted(care)) {
+      new RiseReasons(readings, dose, plan, thinAir, spread).put(start, bulkGas, proofGas, made);
+    }
     if (bulk.isPresent() && proof.isPresent()) {
       Known known = spread.known(plan.all());
       readings.put("whole rise", made / (bulkGas + proofGas), spread.of(plan.all()), known);
       loaf(proof.get(), known);
       new HeightWorkup(process, readings, fermentation)
           .put(proof.get(), plan.proof(), spread.of(plan.proof()), known);
-      if (sourdough) {
+      if (sourdough && SourWorkup.wanted(care)) {
         List<List<DoughState>> steps = new ArrayList<>(bulk.get().steps());
         steps.addAll(proof.get().steps());
         SourWorkup.work(readings, dose, steps, known);
@@ -169,10 +175,14 @@ final class RiseWorkup {
   }
 
   private static Optional<Rising> follow(
-      Fermentation fermentation, DoughState begin, List<RisePlan.Step> steps, double gas) {
+      Fermentation fermentation,
+      DoughState begin,
+      List<RisePlan.Step> steps,
+      double gas,
+      boolean ready) {
     return steps.isEmpty()
         ? Optional.empty()
-        : Optional.of(Rising.follow(fermentation, begin, steps, gas));
+        : Optional.of(Rising.follow(fermentation, begin, steps, gas, ready));
   }
 
   private static double thinAir(BakeProcess process) {

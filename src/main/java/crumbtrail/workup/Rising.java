@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  *
  * @param steps the states of each step, first and last included
  * @param gas gas that it had to make until ready, cm³ for 100 g of flour
- * @param readyAfter minutes from its beginning to ready, even if that is after its end
+ * @param readyAfter minutes from its beginning to ready, even if that is after its end; empty if it
+ *     never is, or if that was not asked
  * @param end the dough at the end, before it is handled
  * @param handled the dough after it was handled
  */
@@ -23,14 +24,23 @@ record Rising(
     DoughState end,
     DoughState handled) {
 
+  /**
+   * Follows a rise.
+   *
+   * @param ready whether it is asked when it was ready, or would have been
+   */
   static Rising follow(
-      Fermentation fermentation, DoughState begin, List<RisePlan.Step> plan, double gas) {
+      Fermentation fermentation,
+      DoughState begin,
+      List<RisePlan.Step> plan,
+      double gas,
+      boolean ready) {
     List<List<DoughState>> steps = new ArrayList<>();
     List<DoughState> all = new ArrayList<>();
     DoughState state = begin;
     DoughState end = begin;
     // Folds cut a rise into stays, which are drawn as one.
-    int points = Math.max(2, Fermentation.POINTS / plan.size());
+    int points = ready ? Math.max(2, Fermentation.POINTS / plan.size()) : 1;
     for (RisePlan.Step step : plan) {
       List<DoughState> states = fermentation.through(state, step.stay(), points);
       steps.add(states);
@@ -38,17 +48,25 @@ record Rising(
       end = states.get(states.size() - 1);
       state = end.handled(step.keeps());
     }
-    OptionalDouble ready = Readiness.within(all, gas);
-    if (ready.isEmpty()) {
-      Fermentation.Stay last = plan.get(plan.size() - 1).stay();
-      double missing = gas - (end.made() - begin.made());
-      OptionalDouble later =
-          Readiness.later(fermentation, end, last.celsius(), last.lag(), missing);
-      if (later.isPresent()) {
-        ready = OptionalDouble.of(end.minute() - begin.minute() + later.getAsDouble());
-      }
+    OptionalDouble readyAfter =
+        ready ? readyAfter(fermentation, all, plan, gas) : OptionalDouble.empty();
+    return new Rising(List.copyOf(steps), gas, readyAfter, end, state);
+  }
+
+  private static OptionalDouble readyAfter(
+      Fermentation fermentation, List<DoughState> all, List<RisePlan.Step> plan, double gas) {
+    OptionalDouble within = Readiness.within(all, gas);
+    if (within.isPresent()) {
+      return within;
     }
-    return new Rising(List.copyOf(steps), gas, ready, end, state);
+    DoughState begin = all.get(0);
+    DoughState end = all.get(all.size() - 1);
+    Fermentation.Stay last = plan.get(plan.size() - 1).stay();
+    double missing = gas - (end.made() - begin.made());
+    OptionalDouble later = Readiness.later(fermentation, end, last.celsius(), last.lag(), missing);
+    return later.isPresent()
+        ? OptionalDouble.of(end.minute() - begin.minute() + later.getAsDouble())
+        : later;
   }
 
   /** Gas made over the gas it had to make: 1 is just ready. */

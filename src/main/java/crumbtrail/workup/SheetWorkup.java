@@ -46,10 +46,10 @@ public final class SheetWorkup {
   }
 
   /**
-   * The same, with as much care of the oven as the question is worth.
+   * The same, with no more care than the question is worth.
    *
-   * @return with courses only at full care; without what the oven makes of the loaf, and its
-   *     keeping, where nothing is baked
+   * @return with the readings that are wanted, and any others that cost little; with courses only at
+   *     full care
    */
   public Workup work(BakeSheet sheet, Care care) {
     Formula formula = FormulaWorker.work(sheet, pantry);
@@ -121,9 +121,6 @@ public final class SheetWorkup {
     Dose dose = Dose.of(readings, formula, circumstances, grown);
     Optional<RiseCourse> rise = RiseWorkup.work(process, readings, dose, circumstances, care);
     OvenWorkup.work(process, readings);
-    if (care == Care.UNBAKED) {
-      return new Courses(rise, Optional.empty());
-    }
     Optional<BakeCurve> bake = BakeWorkup.work(process, readings, circumstances, care);
     KeepingWorkup.work(process, readings, circumstances);
     return new Courses(rise, bake);

@@ -20,6 +20,11 @@ final class SourWorkup {
 
   private SourWorkup() {}
 
+  /** Whether it is asked how sour the dough was, or how the bread keeps, which rests on it. */
+  static boolean wanted(Care care) {
+    return care.wants("acidity", "mould hazard", "rope hazard");
+  }
+
   /**
    * Puts the reading.
    *

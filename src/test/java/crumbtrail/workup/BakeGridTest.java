@@ -7,6 +7,7 @@ import crumbtrail.oven.Bake;
 import crumbtrail.oven.Loaf;
 import crumbtrail.oven.OvenStage;
 import java.util.List;
+import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -22,7 +23,7 @@ class BakeGridTest {
 
   @Test
   void half_a_step_of_the_wider_grid_of_draws_moves_it_by_less_than_the_model_errs() {
-    all_move_little(Care.DRAWN, 3);
+    all_move_little(Care.ofDraw(Set.of()), 3);
   }
 
   private static void all_move_little(Care care, double most) {

@@ -24,7 +24,11 @@ final class Bakes {
   }
 
   static Workup work(String json) {
-    return WORKUPS.work(sheet(json));
+    return work(sheet(json), Care.FULL);
+  }
+
+  static Workup work(BakeSheet sheet, Care care) {
+    return WORKUPS.work(sheet, care);
   }
 
   /** A white tin loaf of 500 g flour with 1 % instant yeast and 2 % salt, and this process. */
