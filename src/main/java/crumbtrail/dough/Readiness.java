@@ -111,7 +111,6 @@ public final class Readiness {
    */
   public static OptionalDouble later(
       Fermentation fermentation, DoughState last, double celsius, double lag, double gas) {
-    return within(
-        fermentation.until(last, new Fermentation.Stay(LONGEST, celsius, lag), gas), gas);
+    return within(fermentation.until(last, new Fermentation.Stay(LONGEST, celsius, lag), gas), gas);
   }
 }

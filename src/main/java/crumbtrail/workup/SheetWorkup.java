@@ -48,8 +48,8 @@ public final class SheetWorkup {
   /**
    * The same, with no more care than the question is worth.
    *
-   * @return with the readings that are wanted, and any others that cost little; with courses only at
-   *     full care
+   * @return with the readings that are wanted, and any others that cost little; with courses only
+   *     at full care
    */
   public Workup work(BakeSheet sheet, Care care) {
     Formula formula = FormulaWorker.work(sheet, pantry);

@@ -199,8 +199,8 @@ class FermentationTest {
     DoughState coarse = fermentation.after(begin, stay);
 
     assertThat(coarse.minute()).isEqualTo(end.minute());
-    assertThat(coarse.made()).isCloseTo(end.made(), within(0.01 * Math.max(1, end.made())));
-    assertThat(coarse.held()).isCloseTo(end.held(), within(0.01 * Math.max(1, end.held())));
+    assertThat(coarse.made()).isCloseTo(end.made(), within(0.007 * Math.max(1, end.made())));
+    assertThat(coarse.held()).isCloseTo(end.held(), within(0.007 * Math.max(1, end.held())));
     assertThat(coarse.sugar()).isCloseTo(end.sugar(), within(0.02));
   }
 
