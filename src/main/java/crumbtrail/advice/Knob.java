@@ -17,6 +17,7 @@ import crumbtrail.workup.Reading;
 import crumbtrail.workup.Workup;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 
 /**
@@ -89,7 +90,7 @@ public final class Knob {
   public BakeSheet turned(BakeSheet sheet, Workup workup, double value) {
     BakeProcess process = sheet.process();
     return switch (kind.turns()) {
-      case INGREDIENT -> ingredient(sheet, value);
+      case INGREDIENT -> ingredient(sheet).apply(value);
       case PROTEIN -> FormulaEdit.of(sheet, pantry).withProtein(Knob::glutenFlour, value);
       case DOUGH_WEIGHT -> {
         double now = workup.formula().doughGrams().value();
@@ -113,6 +114,18 @@ public final class Knob {
       case TIN -> tin(sheet, workup, value);
       case FIELD -> field(sheet, kind.at(), text(value));
     };
+  }
+
+  /**
+   * The same for one setting after another: what they have in common is worked out once.
+   *
+   * @param workup of the same sheet
+   * @return the sheet with it turned to a value in its own unit
+   */
+  DoubleFunction<BakeSheet> turning(BakeSheet sheet, Workup workup) {
+    return kind.turns() == KnobKind.Turns.INGREDIENT
+        ? ingredient(sheet)
+        : value -> turned(sheet, workup, value);
   }
 
   /** A value as a baker can set it, within the ends of the knob. */
@@ -145,13 +158,13 @@ public final class Knob {
   }
 
   // A reading is a straight line in the grams of the ingredient, so two points settle it.
-  private BakeSheet ingredient(BakeSheet sheet, double value) {
+  private DoubleFunction<BakeSheet> ingredient(BakeSheet sheet) {
     FormulaEdit edit = FormulaEdit.of(sheet, pantry);
     Predicate<Ingredient> chosen = chosen(edit);
     Formula formula = FormulaWorker.work(sheet, pantry);
     double flour = formula.flourGrams().value();
     if (flour <= 0) {
-      return sheet;
+      return value -> sheet;
     }
     double grams = edit.grams(chosen);
     double more = grams + flour / 10;
@@ -159,9 +172,9 @@ public final class Knob {
     double then = percent(FormulaWorker.work(edit.to(chosen, more, kind.adds()), pantry));
     double slope = (then - now) / (more - grams);
     if (slope <= 0) {
-      return sheet;
+      return value -> sheet;
     }
-    return edit.to(chosen, Math.max(0, grams + (value - now) / slope), kind.adds());
+    return value -> edit.to(chosen, Math.max(0, grams + (value - now) / slope), kind.adds());
   }
 
   private double percent(Formula formula) {

@@ -12,9 +12,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 import org.hipparchus.exception.MathRuntimeException;
+import org.jspecify.annotations.Nullable;
 
 /** Finds how far a knob is to be turned, by the same models that judged the bake. */
 final class Turner {
@@ -35,6 +37,7 @@ final class Turner {
   private final Trial trial;
   private final Aim aim;
   private final Knob knob;
+  private @Nullable DoubleFunction<BakeSheet> turning;
 
   Turner(Reasoning reasoning, Trial trial, Aim aim, Knob knob) {
     this.reasoning = reasoning;
@@ -148,8 +151,11 @@ final class Turner {
   }
 
   private double tried(double value, String reading) {
-    BakeSheet turned = knob.turned(trial.sheet(), trial.workup(), value);
-    return Knob.reading(reasoning.work(turned, Care.ofOne(reading)), reading).orElse(Double.NaN);
+    if (turning == null) {
+      turning = knob.turning(trial.sheet(), trial.workup());
+    }
+    return Knob.reading(reasoning.work(turning.apply(value), Care.ofOne(reading)), reading)
+        .orElse(Double.NaN);
   }
 
   private OptionalDouble solved(String reading, double wanted) {
