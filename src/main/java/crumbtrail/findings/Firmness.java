@@ -146,16 +146,7 @@ public record Firmness(int runs, Map<String, Double> firstIn, List<Matter> matte
     for (Reading reading : drawn.readings()) {
       Reading old = standing.get(reading.name());
       if (old != null) {
-        readings.add(
-            new Reading(
-                reading.name(),
-                reading.value(),
-                reading.low(),
-                reading.high(),
-                old.known(),
-                reading.usual(),
-                old.trust(),
-                reading.scale()));
+        readings.add(reading.knownAs(old));
       }
     }
     return new Workup(

@@ -4,6 +4,7 @@ import crumbtrail.knowledge.Cause;
 import crumbtrail.rules.Evidence;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Deque;
@@ -35,6 +36,8 @@ final class Ledger {
   private final Map<String, Words> words = new HashMap<>();
   private Set<String> tags = Set.of();
   private double[] priors = {};
+  private double[] foundFor = {};
+  private Finding[] found = {};
 
   /**
    * What is kept of one cause.
@@ -131,14 +134,20 @@ final class Ledger {
    * @param heard what rules say, by cause
    */
   Finding[] findings(double[] priors, Map<String, List<Evidence>> heard) {
+    BitSet touched = new BitSet(pages.size());
     for (Words one : words.values()) {
-      one.now = heard.getOrDefault(one.cause, NOTHING);
+      List<Evidence> now = heard.getOrDefault(one.cause, NOTHING);
+      if (!same(now, one.now)) {
+        one.now = now;
+        one.pages.forEach(touched::set);
+      }
     }
-    Finding[] findings = new Finding[pages.size()];
-    for (int cause = 0; cause < findings.length; cause++) {
-      findings[cause] = finding(cause, priors[cause]);
+    if (!Arrays.equals(priors, foundFor)) {
+      touched.set(0, pages.size());
+      foundFor = priors.clone();
     }
-    return findings;
+    found = again(priors, found, touched);
+    return found.clone();
   }
 
   /**
@@ -148,7 +157,6 @@ final class Ledger {
    * @param changes what rules say of these causes, for this once
    */
   Finding[] findings(double[] priors, Finding[] last, Map<String, List<Evidence>> changes) {
-    Finding[] findings = last.clone();
     List<Words> changed = new ArrayList<>(changes.size());
     List<List<Evidence>> before = new ArrayList<>(changes.size());
     BitSet touched = new BitSet(last.length);
@@ -162,9 +170,17 @@ final class Ledger {
             one.pages.forEach(touched::set);
           }
         });
-    touched.stream().forEach(cause -> findings[cause] = finding(cause, priors[cause]));
+    Finding[] findings = again(priors, last, touched);
     for (int one = 0; one < changed.size(); one++) {
       changed.get(one).now = before.get(one);
+    }
+    return findings;
+  }
+
+  private Finding[] again(double[] priors, Finding[] last, BitSet touched) {
+    Finding[] findings = Arrays.copyOf(last, pages.size());
+    for (int cause = touched.nextSetBit(0); cause >= 0; cause = touched.nextSetBit(cause + 1)) {
+      findings[cause] = finding(cause, priors[cause]);
     }
     return findings;
   }

@@ -33,6 +33,13 @@ public record Reading(
   /** Twice as far as far; our choice. */
   private static final double ALL_CUSTOM = 2;
 
+  /** This reading, as well known as another is. */
+  public Reading knownAs(Reading other) {
+    return known == other.known && trust == other.trust
+        ? this
+        : new Reading(name, value, low, high, other.known, usual, other.trust, scale);
+  }
+
   /**
    * A reading whose trust follows from its spread: a wide spread or an assumed value is a poor
    * witness. The slope is our choice: a spread of a third of the value halves the weight.

@@ -16,9 +16,12 @@ import java.util.Optional;
  * style.
  */
 final class ReadingList {
+  /** As many as a bake may have, with air between them. */
+  private static final int ROOM = 192;
+
   private final Catalogue catalogue;
   private final Style style;
-  private final Map<String, Reading> readings = new LinkedHashMap<>();
+  private final Map<String, Reading> readings = new LinkedHashMap<>(ROOM);
 
   ReadingList(Catalogue catalogue, Style style) {
     this.catalogue = catalogue;
