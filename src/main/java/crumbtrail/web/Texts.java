@@ -3,12 +3,9 @@ package crumbtrail.web;
 import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
-import java.text.MessageFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
 import java.util.stream.Collectors;
 
 /**
@@ -17,11 +14,11 @@ import java.util.stream.Collectors;
  * English. Immutable.
  */
 public final class Texts {
-  private static final String BUNDLE = "crumbtrail.texts.pages";
+  private static final String TEXTS = "texts";
   private static final Texts ENGLISH = new Texts(Language.ENGLISH, Map.of(), "");
 
   private final Language language;
-  private final ResourceBundle bundle;
+  private final Wording wording;
   private final LocalNumbers numbers;
   private final Map<String, String> names;
   private final String address;
@@ -30,11 +27,8 @@ public final class Texts {
     this.language = language;
     this.names = names;
     this.address = address;
-    // Without a fallback to the language of the machine, which nobody asked for.
-    this.bundle =
-        ResourceBundle.getBundle(
-            BUNDLE, language.locale(), Control.getNoFallbackControl(Control.FORMAT_PROPERTIES));
-    this.numbers = new LocalNumbers(language, bundle::getString);
+    this.wording = Wording.of(language);
+    this.numbers = new LocalNumbers(language, wording::written);
   }
 
   /** English, for pages that no server answers. */
@@ -54,13 +48,13 @@ public final class Texts {
 
   /** The texts that belong to a request; the server puts them there before anything else. */
   static Texts of(Context ctx) {
-    Texts known = ctx.attribute(BUNDLE);
+    Texts known = ctx.attribute(TEXTS);
     return known == null ? ENGLISH : known;
   }
 
   /** Hands the texts of a request to whatever answers it. */
   void attend(Context ctx) {
-    ctx.attribute(BUNDLE, this);
+    ctx.attribute(TEXTS, this);
   }
 
   /** The language of these texts. */
@@ -70,12 +64,12 @@ public final class Texts {
 
   /** A text; English where it is missing. */
   public String of(String key) {
-    return of(key, new Object[0]);
+    return wording.text(key);
   }
 
   /** A text with something put in: {0}, {1} …, and a choice of words by number. */
   public String of(String key, Object... values) {
-    return new MessageFormat(bundle.getString(key), language.locale()).format(values);
+    return wording.text(key, values);
   }
 
   /** What stands before and after the one thing that is put into a text. */
@@ -85,7 +79,7 @@ public final class Texts {
 
   /** A text that need not be there, or else another. */
   public String orElse(String key, String other) {
-    return bundle.containsKey(key) ? of(key) : other;
+    return wording.has(key) ? of(key) : other;
   }
 
   /**
