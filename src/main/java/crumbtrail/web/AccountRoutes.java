@@ -36,7 +36,7 @@ public final class AccountRoutes {
         PATH + "/delete",
         ctx -> {
           gate.viewer(ctx);
-          ctx.render("accountdelete.jte", Map.of("fault", ""));
+          Rendering.page(ctx, "accountdelete.jte", Map.of("fault", ""));
         });
     routes.post(PATH + "/delete", this::delete);
   }
@@ -50,8 +50,8 @@ public final class AccountRoutes {
         gate.people().joinedBy(viewer.person().id()).stream()
             .map(one -> new Choice(String.valueOf(one.id()), one.name()))
             .toList();
-    ctx.render(
-        "account.jte", Map.of("page", new Page(classes, fault), "done", LogRoutes.done(ctx)));
+    Rendering.page(
+        ctx, "account.jte", Map.of("page", new Page(classes, fault), "done", LogRoutes.done(ctx)));
   }
 
   private void password(Context ctx) {
@@ -92,7 +92,7 @@ public final class AccountRoutes {
     }
     if (!fault.isEmpty()) {
       ctx.status(400);
-      ctx.render("accountdelete.jte", Map.of("fault", fault));
+      Rendering.page(ctx, "accountdelete.jte", Map.of("fault", fault));
       return;
     }
     gate.forget(ctx);

@@ -119,7 +119,8 @@ final class ApiRoutes {
     routes.get(
         DOCS,
         ctx ->
-            ctx.render(
+            Rendering.page(
+                ctx,
                 "apidocs.jte",
                 Map.of("page", ApiDocsPage.of(List.copyOf(bound.keySet()), description.get()))));
   }

@@ -47,8 +47,10 @@ public final class ClassRoutes {
         gate.people().taughtBy(viewer.person().id()).stream()
             .map(one -> new Taught(one, gate.people().members(one.id())))
             .toList();
-    ctx.render(
-        "classes.jte", Map.of("page", new Page(classes, name, fault), "done", LogRoutes.done(ctx)));
+    Rendering.page(
+        ctx,
+        "classes.jte",
+        Map.of("page", new Page(classes, name, fault), "done", LogRoutes.done(ctx)));
   }
 
   private void make(Context ctx) {

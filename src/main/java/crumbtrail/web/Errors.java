@@ -107,7 +107,7 @@ final class Errors {
   static void answer(Context ctx, ProblemDetails problem) {
     ctx.status(problem.status());
     if (wantsPage(ctx)) {
-      ctx.render("error.jte", Map.of("problem", problem));
+      Rendering.page(ctx, "error.jte", Map.of("problem", problem));
     } else {
       ctx.contentType(ProblemDetails.TYPE).result(problem.json());
     }

@@ -74,7 +74,7 @@ final class FormRoutes {
     if (ctx.header("HX-Request") == null) {
       show(ctx, page);
     } else {
-      ctx.render("layout.jte", Map.of("laid", page.layout()));
+      Rendering.page(ctx, "layout.jte", Map.of("laid", page.layout()));
     }
   }
 
@@ -94,6 +94,6 @@ final class FormRoutes {
   }
 
   private void show(Context ctx, FormPage page) {
-    ctx.render("form.jte", Map.of("page", page, "htmx", htmx.address()));
+    Rendering.page(ctx, "form.jte", Map.of("page", page, "htmx", htmx.address()));
   }
 }

@@ -42,7 +42,8 @@ public final class JoinRoutes {
     if (!faults.isEmpty()) {
       ctx.status(400);
     }
-    ctx.render("join.jte", Map.of("page", new Page(code, name, gate.known(ctx).isEmpty(), faults)));
+    Rendering.page(
+        ctx, "join.jte", Map.of("page", new Page(code, name, gate.known(ctx).isEmpty(), faults)));
   }
 
   private void join(Context ctx) {

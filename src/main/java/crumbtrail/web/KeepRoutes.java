@@ -60,7 +60,7 @@ final class KeepRoutes {
     }
     if (!form.faults().isEmpty()) {
       ctx.status(400);
-      ctx.render("keep.jte", Map.of("keep", form));
+      Rendering.page(ctx, "keep.jte", Map.of("keep", form));
       return;
     }
     long id =

@@ -63,7 +63,8 @@ public final class KeeperRoutes {
     int after = asked.matches("\\d{1,7}") ? Integer.parseInt(asked) : 0;
     List<Person> people = gate.people().everybody(MOST + 1, after);
     boolean more = people.size() > MOST;
-    ctx.render(
+    Rendering.page(
+        ctx,
         "people.jte",
         Map.of(
             "page",

@@ -65,7 +65,8 @@ final class LeafRoutes {
   }
 
   private void show(Context ctx, Leaf leaf, List<Drawn> drawings, String cause) {
-    ctx.render(
+    Rendering.page(
+        ctx,
         "leaf.jte",
         Map.of(
             "view",

@@ -27,7 +27,7 @@ final class LessonRoutes {
     routes.get("/mystery", this::mystery);
     routes.get(
         "/lessons",
-        ctx -> ctx.render("lessons.jte", Map.of("lessons", school.get().course().all())));
+        ctx -> Rendering.page(ctx, "lessons.jte", Map.of("lessons", school.get().course().all())));
     routes.get("/lessons/{number}", this::lesson);
   }
 
@@ -45,7 +45,7 @@ final class LessonRoutes {
     if (!page.faults().isEmpty()) {
       ctx.status(400);
     }
-    ctx.render("vary.jte", Map.of("page", page, "teaching", Teaching.of(ctx)));
+    Rendering.page(ctx, "vary.jte", Map.of("page", page, "teaching", Teaching.of(ctx)));
   }
 
   // A loaf without a number gets one, so that its address brings it again.
@@ -60,7 +60,8 @@ final class LessonRoutes {
               + ThreadLocalRandom.current().nextInt(1, SEEDS));
       return;
     }
-    ctx.render(
+    Rendering.page(
+        ctx,
         "mystery.jte",
         Map.of("page", MysteryPage.of(school.get(), Long.parseLong(seed), fields, Texts.of(ctx))));
   }
@@ -71,7 +72,8 @@ final class LessonRoutes {
     if (place < 1 || place > school.get().course().all().size()) {
       throw new Refusal(404, "There is no such lesson.");
     }
-    ctx.render(
+    Rendering.page(
+        ctx,
         "lesson.jte",
         Map.of(
             "page",

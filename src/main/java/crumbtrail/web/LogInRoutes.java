@@ -85,7 +85,7 @@ public final class LogInRoutes {
       Map<String, String> onward = new LinkedHashMap<>();
       FormBody.read(carried.getBytes(StandardCharsets.UTF_8)).ifPresent(onward::putAll);
       onward.remove(LogForms.SEAL);
-      ctx.render("goon.jte", Map.of("onward", new Onward(to, onward)));
+      Rendering.page(ctx, "goon.jte", Map.of("onward", new Onward(to, onward)));
     } else {
       LogHouse.on(ctx, to);
     }
@@ -106,7 +106,8 @@ public final class LogInRoutes {
   }
 
   private static void show(Context ctx, Page page) {
-    ctx.render(
+    Rendering.page(
+        ctx,
         "login.jte",
         Map.of("page", page, "done", "out".equals(ctx.queryParam("done")) ? "out" : ""));
   }

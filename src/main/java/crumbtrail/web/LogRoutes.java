@@ -55,7 +55,7 @@ final class LogRoutes {
     if (!list.faults().isEmpty()) {
       ctx.status(400);
     }
-    ctx.render("log.jte", Map.of("page", list, "done", done(ctx)));
+    Rendering.page(ctx, "log.jte", Map.of("page", list, "done", done(ctx)));
   }
 
   private Bake bake(Context ctx) {
@@ -63,7 +63,7 @@ final class LogRoutes {
   }
 
   private void show(Context ctx, Bake bake, String done) {
-    ctx.render("bake.jte", Map.of("page", page(ctx, bake, done)));
+    Rendering.page(ctx, "bake.jte", Map.of("page", page(ctx, bake, done)));
   }
 
   private BakePage page(Context ctx, Bake bake, String done) {
@@ -97,7 +97,8 @@ final class LogRoutes {
     }
     Report report = ((Traced.Made<Report>) traced).report();
     Held held = Held.of(bake.sheet(), false, Units.of(ctx), Texts.of(ctx));
-    ctx.render(
+    Rendering.page(
+        ctx,
         "report.jte",
         Map.of(
             "report",
@@ -117,7 +118,7 @@ final class LogRoutes {
     KeepForm typed = KeepForm.changed(kept, fields, classes.joined(viewer), Texts.of(ctx));
     if (!typed.faults().isEmpty() && house.sight(viewer).mine(kept)) {
       ctx.status(400);
-      ctx.render("bake.jte", Map.of("page", page(ctx, kept, "").refused(typed)));
+      Rendering.page(ctx, "bake.jte", Map.of("page", page(ctx, kept, "").refused(typed)));
       return;
     }
     house
@@ -177,7 +178,7 @@ final class LogRoutes {
     if (!house.sight(viewer).mayDelete(bake)) {
       throw new Refusal(403, "Only whoever baked it may delete this bake.");
     }
-    ctx.render("bakedelete.jte", Map.of("page", page(ctx, bake, "")));
+    Rendering.page(ctx, "bakedelete.jte", Map.of("page", page(ctx, bake, "")));
   }
 
   private void delete(Context ctx) {

@@ -23,7 +23,7 @@ final class NextHead {
 
   static Head of(NextBakeSheet next, Units units, Texts t) {
     return Optional.ofNullable(next.sheet())
-        .flatMap(sheet -> SheetReader.read(sheet.toString()).sheet())
+        .flatMap(sheet -> SheetReader.read(sheet).sheet())
         .map(sheet -> head(sheet, next.doughGrams(), units, t))
         .orElse(EMPTY);
   }

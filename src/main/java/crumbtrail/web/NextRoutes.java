@@ -30,7 +30,7 @@ final class NextRoutes {
     if (page.next() == null) {
       ctx.status(400);
     }
-    ctx.render("next.jte", Map.of("page", page));
+    Rendering.page(ctx, "next.jte", Map.of("page", page));
   }
 
   private NextPage made(WishForm wish, Context ctx) {
@@ -57,7 +57,8 @@ final class NextRoutes {
           .result(sheet.toPrettyString() + "\n");
     } else {
       ctx.status(400);
-      ctx.render(
+      Rendering.page(
+          ctx,
           "next.jte",
           Map.of(
               "page", NextPage.refused(wish, ((Traced.Refused<NextBakeSheet>) traced).problems())));

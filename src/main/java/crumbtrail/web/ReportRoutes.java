@@ -175,6 +175,6 @@ final class ReportRoutes {
     if (!held.ahead()) {
       KeepRoutes.form(ctx, held.sheet(), report).ifPresent(keep -> model.put("keep", keep));
     }
-    ctx.render("report.jte", model);
+    Rendering.page(ctx, "report.jte", model);
   }
 }

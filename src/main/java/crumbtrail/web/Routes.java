@@ -21,7 +21,7 @@ final class Routes {
   void register(RoutesConfig routes) {
     routes.before(guards::checkHost);
     routes.before(Units::remember);
-    routes.get("/about", ctx -> ctx.render("about.jte"));
+    routes.get("/about", ctx -> Rendering.page(ctx, "about.jte"));
     forms.register(routes);
     new ReportRoutes(tracer, pictures, guards, forms).register(routes);
     new NextRoutes(tracer, guards).register(routes);

@@ -38,7 +38,8 @@ final class StudyRoutes {
     BakeLog log = sight.shelf(whose);
     Catalogue catalogue = catalogue();
     boolean own = whose.equals(Sight.OWN);
-    ctx.render(
+    Rendering.page(
+        ctx,
         "study.jte",
         Map.of(
             "page",
@@ -82,11 +83,12 @@ final class StudyRoutes {
   private void show(Context ctx, Optional<Bake> before, Bake bake) {
     Texts t = Texts.of(ctx);
     if (before.isEmpty()) {
-      ctx.render("sidebyside.jte", Map.of("page", SidePage.none(bake, t)));
+      Rendering.page(ctx, "sidebyside.jte", Map.of("page", SidePage.none(bake, t)));
       return;
     }
     Comparison found = compared(before.get(), bake);
-    ctx.render(
+    Rendering.page(
+        ctx,
         "sidebyside.jte",
         Map.of("page", SidePage.of(new SideBySide(before.get(), bake, found), house.causes(), t)));
   }

@@ -165,7 +165,7 @@ public final class WebFace implements AutoCloseable {
                   log.map(one -> one.register(config.routes, guards, tracer, causes, pictures))
                       .orElse(bound -> {});
               if (log.isEmpty()) {
-                config.routes.get("/log", ctx -> ctx.render("nolog.jte"));
+                config.routes.get("/log", ctx -> Rendering.page(ctx, "nolog.jte"));
               }
               new ApiRoutes(
                       tracer, stock.school(), stock.shelf(), logApi, readiness, measures, guards)
@@ -240,7 +240,6 @@ public final class WebFace implements AutoCloseable {
           files.location = Location.CLASSPATH;
           files.headers = Map.of("Cache-Control", "no-cache");
         });
-    Rendering.register(config);
     // What is compressed for some must not be kept for others.
     config.routes.before(ctx -> ctx.header("Vary", "Accept-Encoding"));
     config.routes.before(tongues::choose);

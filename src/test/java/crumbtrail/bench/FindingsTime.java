@@ -53,8 +53,8 @@ public final class FindingsTime {
     for (int round = 0; round < rounds; round++) {
       for (URI page : pages) {
         long from = System.nanoTime();
-        HttpResponse<String> answer =
-            CLIENT.send(HttpRequest.newBuilder(page).build(), BodyHandlers.ofString());
+        HttpResponse<byte[]> answer =
+            CLIENT.send(HttpRequest.newBuilder(page).build(), BodyHandlers.ofByteArray());
         millis.add((System.nanoTime() - from) / 1e6);
         if (answer.statusCode() != 200) {
           throw new IllegalStateException(answer.statusCode() + " from " + page);
