@@ -107,7 +107,7 @@ class PeopleIT {
   }
 
   private static void logOut() {
-    visit.follow(".bar form button");
+    visit.follow(".whose form button");
     visit.says(".done", "You are logged out.");
   }
 

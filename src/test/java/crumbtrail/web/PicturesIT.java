@@ -62,6 +62,23 @@ class PicturesIT {
   }
 
   @Test
+  void the_bar_of_a_probability_can_be_seen() throws IOException {
+    Path file = folder.resolve("causes.html");
+    Files.writeString(file, HtmlReport.page(Samples.failed("words")));
+    visit.page().get(file.toUri().toString());
+    Object heights =
+        visit.script(
+            "return [...document.querySelectorAll('.cause svg.bar')].map(bar => {"
+                + " const style = getComputedStyle(bar);"
+                + " return bar.clientHeight - parseFloat(style.paddingTop)"
+                + " - parseFloat(style.paddingBottom); })");
+
+    assertThat((List<?>) heights)
+        .isNotEmpty()
+        .allSatisfy(height -> assertThat(((Number) height).doubleValue()).isGreaterThan(6));
+  }
+
+  @Test
   void lettersAreLargeEnoughOnAPhone() {
     visit.browser().size(360, 740);
     Object smallest =
