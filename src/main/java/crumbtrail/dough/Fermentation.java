@@ -11,7 +11,7 @@ import java.util.List;
 public final class Fermentation {
   // Flour brings 1.6 % of sugar that yeast can eat, and up to 4 % of broken starch that its enzymes
   // can split (common practice in direction and size).
-  private static final double FLOUR_SUGAR = 1.6;
+  static final double FLOUR_SUGAR = 1.6;
   private static final double BROKEN_STARCH = 4;
 
   // After a week nothing is left to happen; a sheet may state months.
@@ -29,11 +29,13 @@ public final class Fermentation {
   private static final double THERE = 1;
 
   /**
-   * Moments of a stay that suffice to draw it and to find the minute at which the dough is ready.
+   * Steps of a stay that suffice to draw it and to find the minute in it at which the dough is
+   * ready.
    */
   public static final int POINTS = 10;
 
-  private static final double MOST_STEPS = 500;
+  /** Share of the time gone by than which no step need be finer, however hungry the dough. */
+  private static final double FINEST = 1.0 / 200;
 
   // Percent of flour: steps in which a dough eats more sugar than this would overshoot its last.
   private static final double SUGAR_A_STEP = 0.3;
@@ -118,7 +120,7 @@ public final class Fermentation {
   /**
    * Follows the dough through one stay, or through the first week of a longer one.
    *
-   * @param points moments between first and last at least
+   * @param points steps at least
    * @return the dough at moments of the stay, the first and the last included
    */
   public List<DoughState> through(DoughState begin, Stay stay, int points) {
@@ -164,7 +166,7 @@ public final class Fermentation {
 
   /**
    * One stay under way. A random stay of 10,000 is off by 0.02 % on average and by 0.4 % at worst
-   * (when little gas is made), in 20 steps.
+   * (when little gas is made), in 20 steps on average.
    */
   private final class Walk {
     private final Flow flow;
@@ -204,9 +206,9 @@ public final class Fermentation {
           Math.abs(warmer) > THERE
               ? Math.min(LONGEST_WHILE_CHANGING, FOLLOWING * stay.lag())
               : LONGEST_STEP;
-      double gas = flow.mostGas(now, stay.celsius() + Math.max(0, warmer));
+      double gas = flow.wellFed(now, stay.celsius() + Math.max(0, warmer));
       double hungry = 60 * SUGAR_A_STEP / Math.max(1e-3, gassing.sugarFor(gas));
-      double longest = Math.min(followed, Math.max(hungry, stay.minutes() / MOST_STEPS));
+      double longest = Math.min(followed, Math.max(hungry, FINEST * minute));
       return Math.max(SHORTEST_STEP, Math.min(longest, even));
     }
   }

@@ -26,10 +26,8 @@ final class Flow {
   // Gas beyond what the dough can hold leaves it within half an hour (our choice).
   private static final double LEAK_PER_HOUR = 2;
 
-  /** Sugar of the flour itself, percent of flour: growth was set on doughs that have it. */
-  private static final double PLENTY = 1.6;
-
-  private static final double WELL_FED = Gassing.fed(PLENTY);
+  // Growth was set on doughs that have the sugar of their flour.
+  private static final double WELL_FED = Gassing.fed(Fermentation.FLOUR_SUGAR);
 
   private final Gassing gassing;
   private final GasHold hold;
@@ -86,9 +84,10 @@ final class Flow {
         strain(now));
   }
 
-  /** Gas an hour that the yeast of a state makes at a temperature if it has all it needs. */
-  double mostGas(double[] now, double celsius) {
-    return gassing.rate(now[YEAST], now[STARTER], PLENTY, YeastActivity.at(celsius));
+  /** Gas an hour that the yeast of a state makes at a temperature with the sugar of its flour. */
+  double wellFed(double[] now, double celsius) {
+    return gassing.rate(
+        now[YEAST], now[STARTER], Fermentation.FLOUR_SUGAR, YeastActivity.at(celsius));
   }
 
   /** Moves a state from one minute to another, in place. */

@@ -28,6 +28,7 @@ final class Ledger {
   /** One what-if after another goes out from the same bake and comes back to it. */
   private static final int KEPT = 3;
 
+  private static final double[] NEVER = {};
   private static final List<Evidence> NOTHING = List.of();
 
   private final UnaryOperator<Evidence> weigh;
@@ -36,7 +37,7 @@ final class Ledger {
   private final Map<String, Words> words = new HashMap<>();
   private Set<String> tags = Set.of();
   private double[] priors = {};
-  private double[] foundFor = {};
+  private double[] foundFor = NEVER;
   private Finding[] found = {};
 
   /**
@@ -144,9 +145,11 @@ final class Ledger {
     }
     if (!Arrays.equals(priors, foundFor)) {
       touched.set(0, pages.size());
-      foundFor = priors.clone();
     }
+    // Should this break off, all is looked at the next time.
+    foundFor = NEVER;
     found = again(priors, found, touched);
+    foundFor = priors.clone();
     return found.clone();
   }
 
@@ -170,11 +173,13 @@ final class Ledger {
             one.pages.forEach(touched::set);
           }
         });
-    Finding[] findings = again(priors, last, touched);
-    for (int one = 0; one < changed.size(); one++) {
-      changed.get(one).now = before.get(one);
+    try {
+      return again(priors, last, touched);
+    } finally {
+      for (int one = 0; one < changed.size(); one++) {
+        changed.get(one).now = before.get(one);
+      }
     }
-    return findings;
   }
 
   private Finding[] again(double[] priors, Finding[] last, BitSet touched) {

@@ -14,6 +14,13 @@ final class Rendering {
 
   private Rendering() {}
 
+  /** Has the templates at hand, so that a build that lacks them does not start. */
+  static void load() {
+    if (!TEMPLATES.hasTemplate("error.jte")) {
+      throw new IllegalStateException("this build has no templates");
+    }
+  }
+
   /** Answers with a page that needs nothing of its own. */
   static void page(Context ctx, String template) {
     page(ctx, template, Map.of());

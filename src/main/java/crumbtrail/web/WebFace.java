@@ -243,6 +243,7 @@ public final class WebFace implements AutoCloseable {
     // What is compressed for some must not be kept for others.
     config.routes.before(ctx -> ctx.header("Vary", "Accept-Encoding"));
     config.routes.before(tongues::choose);
+    Rendering.load();
     Errors.register(config);
     routes.register(config.routes);
   }

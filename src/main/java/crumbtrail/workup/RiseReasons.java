@@ -31,6 +31,7 @@ final class RiseReasons {
     this.spread = spread;
   }
 
+  /** Whether anything is asked of why the dough rose as far as it did. */
   static boolean wanted(Care care) {
     return care.wants(
         "bulk schedule",

@@ -39,7 +39,8 @@ record Rising(
     List<DoughState> all = new ArrayList<>();
     DoughState state = begin;
     DoughState end = begin;
-    // Folds cut a rise into stays, which are drawn as one.
+    // Folds cut a rise into stays, which are drawn as one. What is made of the dough in the end
+    // does not want more steps than it takes to be right.
     int points = ready ? Math.max(2, Fermentation.POINTS / plan.size()) : 1;
     for (RisePlan.Step step : plan) {
       List<DoughState> states = fermentation.through(state, step.stay(), points);

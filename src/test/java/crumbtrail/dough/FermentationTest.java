@@ -221,6 +221,21 @@ class FermentationTest {
     assertThat(Readiness.later(fermentation, end, 0, 60, 1e6)).isEmpty();
   }
 
+  @Test
+  void a_hungry_dough_is_found_ready_as_soon_as_in_short_steps() {
+    DoughMix mix = Doughs.plain(4);
+    Fermentation fermentation = new Fermentation(mix);
+    DoughState begin = fermentation.start(34);
+    double gas = Readiness.bulkGas(mix, 2.5, true);
+
+    double fine =
+        Readiness.within(fermentation.through(begin, new Stay(240, 34, 60), 2_000), gas)
+            .orElseThrow();
+
+    assertThat(Readiness.later(fermentation, begin, 34, 60, gas).orElseThrow())
+        .isCloseTo(fine, within(0.02 * fine));
+  }
+
   /** Sourdough Framework, table of dough size increase: 25, 50, 100 % by protein of the flour. */
   @Test
   void stronger_flour_wants_a_larger_rise_by_starter() {
