@@ -5,26 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crumbtrail.findings.Findings;
 import crumbtrail.sheet.BakeSheet;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** A loaf that burnt in a short, fierce bake: cooler alone would leave it raw. */
 class PlannerTest extends AdviceKitchen {
-  private static final Wish SINGLE =
-      new Wish(
-          Optional.empty(),
-          Optional.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          OptionalInt.empty(),
-          Optional.empty(),
-          List.of(),
-          true);
-
   private final Corrections corrections =
       new Corrections(REASONING, RULES.catalogue(), RULES.pantry());
 
@@ -83,7 +67,7 @@ class PlannerTest extends AdviceKitchen {
     Plan plan = plan(sheet);
     Correction most = next(plan, Wish.PLAIN, sheet).changes().get(0);
 
-    NextBake next = next(plan, SINGLE, sheet);
+    NextBake next = next(plan, ONE_CHANGE, sheet);
 
     assertThat(next.changes()).hasSize(1);
     assertThat(next.changes().get(0).remedy()).isEqualTo(most.remedy());
