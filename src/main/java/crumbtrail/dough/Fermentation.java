@@ -18,6 +18,7 @@ public final class Fermentation {
   private static final double LONGEST_STAY = 7 * 24 * 60;
 
   // Minutes. A dough that still warms or cools takes short steps; one as warm as its place, longer.
+  // All limits of a step are our choice, by what they err against steps of a 4,000th (see Walk).
   private static final double SHORTEST_STEP = 1;
   private static final double LONGEST_WHILE_CHANGING = 15;
   private static final double LONGEST_STEP = 40;
